@@ -60,7 +60,10 @@ final class CircuitSplit {
             return;
         }
         int cable = falling.get(next);
-        for (List<Integer> circuit : circuits) {
+        // By index: deeper levels add circuits to the list and take them away again.
+        int open = circuits.size();
+        for (int i = 0; i < open; i++) {
+            List<Integer> circuit = circuits.get(i);
             if (fits(circuit, cable)) {
                 circuit.add(cable);
                 place(falling, next + 1, circuits);
