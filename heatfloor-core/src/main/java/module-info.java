@@ -14,6 +14,7 @@ module org.heatfloor.core {
     requires static org.apiguardian.api;
 
     exports org.heatfloor.area;
+    exports org.heatfloor.electrical;
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
