@@ -20,4 +20,5 @@ module org.heatfloor.core {
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
     exports org.heatfloor.thermal;
+    exports org.heatfloor.routing;
 }
