@@ -9,6 +9,8 @@
 module org.heatfloor.core {
     requires transitive java.measure;
     requires transitive org.locationtech.jts;
+    requires hipparchus.core;
+    requires hipparchus.fft;
     requires tech.units.indriya;
     requires static transitive org.jspecify;
     requires static org.apiguardian.api;
@@ -18,5 +20,6 @@ module org.heatfloor.core {
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
+    exports org.heatfloor.thermal;
     exports org.heatfloor.routing;
 }
