@@ -18,4 +18,5 @@ module org.heatfloor.core {
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
     exports org.heatfloor.takeoff;
+    exports org.heatfloor.routing;
 }
