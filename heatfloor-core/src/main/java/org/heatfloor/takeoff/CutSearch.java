@@ -11,6 +11,8 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.LevelPacker.Packing;
 import org.heatfloor.takeoff.StripCutter.Piece;
+import org.locationtech.jts.geom.CoordinateFilter;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -24,11 +26,20 @@ final class CutSearch {
     private static final int MOST_PIECES = 5_000;
 
     private static final Comparator<Candidate> BEST = Comparator.<Candidate>comparingInt(c -> c.packing.stocks())
+            .thenComparingInt(Candidate::slender)
             .thenComparingInt(c -> c.pieces.size())
             .thenComparingDouble(c -> c.jointPitches);
 
     private record Candidate(
-            List<Piece> pieces, Packing packing, double jointPitches, int turns, int stockLength, int stockWidth) {}
+            List<Piece> pieces, Packing packing, double jointPitches, int turns, int stockLength, int stockWidth) {
+
+        /** Pieces narrower or shorter than a joint should leave. */
+        int slender() {
+            return (int) pieces.stream()
+                    .filter(p -> Math.min(p.length(), p.width()) < StripCutter.SHORTEST_PIECE)
+                    .count();
+        }
+    }
 
     private final List<Polygon> floor;
     private final MembraneStock stock;
@@ -181,13 +192,13 @@ final class CutSearch {
             pieces.add(new MembranePiece(
                     pieces.size() + 1,
                     slot.stock() + 1,
-                    (Polygon) toRoom.transform(piece.shape()),
+                    (Polygon) onGrid(toRoom.transform(piece.shape())),
                     (Polygon) toStock.transform(piece.shape()),
                     rectangle));
             shapes.add(piece.shape());
         }
         List<LineString> joints = MembraneCut.joints(shapes).stream()
-                .map(j -> (LineString) toRoom.transform(j))
+                .map(j -> (LineString) onGrid(toRoom.transform(j)))
                 .toList();
         double angle = Si.in("lattice angle", lattice.angle(), Units.RADIAN) + best.turns * Math.PI / 2;
         return new MembraneCut(
@@ -200,6 +211,13 @@ final class CutSearch {
                 coveredSquareMetres(),
                 Si.in("width", stock.width(), Units.METRE) * Si.in("length", stock.length(), Units.METRE),
                 angle);
+    }
+
+    /** Coordinates rounded to the grid of one micrometre. */
+    private static Geometry onGrid(Geometry geometry) {
+        geometry.apply((CoordinateFilter) c -> FloorRegions.GRID.makePrecise(c));
+        geometry.geometryChanged();
+        return geometry;
     }
 
     private static List<Integer> layingOrder(List<Piece> pieces) {

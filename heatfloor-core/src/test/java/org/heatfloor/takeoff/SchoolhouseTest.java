@@ -3,51 +3,70 @@ package org.heatfloor.takeoff;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.heatfloor.finding.Finding;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
 
 class SchoolhouseTest {
 
-    static void print(String name, TakeOff t) {
-        System.out.println("== " + name + " area " + t.membraneArea());
-        t.membraneCut().ifPresent(c -> {
-            System.out.println("membrane pieces " + c.pieces().size() + " stock " + c.stockCount() + " bound "
-                    + c.lowerBound() + " joints " + c.joints().size() + " " + c.jointLength() + " waste " + c.waste()
-                    + " dir " + c.direction());
-            c.pieces()
-                    .forEach(p -> System.out.println("  " + p.number() + " stock " + p.stockNumber() + " from "
-                            + p.from() + " across " + p.across() + " " + p.length() + " x " + p.width() + " "
-                            + p.inRoom().getEnvelopeInternal()));
-        });
-        t.mortars().forEach(System.out::println);
-        t.layout()
-                .ifPresent(l -> System.out.println("tiles whole " + l.wholeTiles() + " cut " + l.cutTiles()
-                        + " needed " + l.tilesNeeded() + " bound " + l.lowerBound() + " buy " + l.tilesToBuy()
-                        + " narrowest "
-                        + l.narrowest() + " " + l.narrowestWidth() + " dir " + l.direction() + " under half "
-                        + l.piecesUnder(org.heatfloor.quantity.Amounts.of(50, Units.PERCENT))));
-        System.out.println(t.grout());
-        System.out.println(t.height() + " " + t.height().map(FloorHeight::total));
-        t.doorSteps().forEach(System.out::println);
-        t.findings().forEach(System.out::println);
+    private static final TakeOff WASHROOM = Schoolhouse.washroom().build();
+    private static final TakeOff KITCHEN = Schoolhouse.kitchen().build();
+    private static final TakeOff BOOT_ROOM = Schoolhouse.bootRoom().build();
+
+    private static double millimetres(javax.measure.Quantity<javax.measure.quantity.Length> length) {
+        return Si.in("length", length, Units.MILLIMETRE);
     }
 
     @Test
-    void showAll() {
-        long t0 = System.nanoTime();
-        print("washroom", Schoolhouse.washroom().build());
-        long t1 = System.nanoTime();
-        print("boot", Schoolhouse.bootRoom().build());
-        long t2 = System.nanoTime();
-        print("kitchen", Schoolhouse.kitchen().build());
-        long t3 = System.nanoTime();
-        System.out.println((t1 - t0) / 1e6 + " " + (t2 - t1) / 1e6 + " " + (t3 - t2) / 1e6);
+    void washroomMembraneTakesTheLeastSheets() {
+        MembraneCut cut = WASHROOM.membraneCut().orElseThrow();
+        assertThat(cut.stockCount()).isEqualTo(7);
+        assertThat(cut.isProvenLeast()).isTrue();
+        assertThat(cut.pieces()).hasSize(8);
+    }
+
+    @Test
+    void washroomMortarsAreBoughtSeparately() {
+        assertThat(WASHROOM.mortars()).extracting(MortarNeed::bags).containsExactly(1, 3);
+        assertThat(Si.in("dry", WASHROOM.mortars().get(0).dry(), Units.KILOGRAM))
+                .isCloseTo(15.389, within(5e-4));
+        assertThat(Si.in("dry", WASHROOM.mortars().get(1).dry(), Units.KILOGRAM))
+                .isCloseTo(55.507, within(5e-4));
     }
 
     @Test
     void washroomHeightAgreesWithItsBuildUp() {
-        FloorHeight height = Schoolhouse.washroom().build().height().orElseThrow();
-        assertThat(Si.in("bed", height.lowerBed(), Units.MILLIMETRE)).isCloseTo(2.735, within(5e-4));
+        FloorHeight height = WASHROOM.height().orElseThrow();
+        assertThat(millimetres(height.lowerBed())).isCloseTo(2.735, within(5e-4));
+        assertThat(millimetres(height.upperBed())).isCloseTo(3.646, within(5e-4));
+        assertThat(millimetres(height.total())).isCloseTo(24.381, within(5e-4));
+        assertThat(millimetres(WASHROOM.doorSteps().get(0).step())).isCloseTo(-1.619, within(5e-4));
+        assertThat(WASHROOM.findings()).extracting(Finding::subject).noneMatch(s -> s.startsWith("layer"));
+    }
+
+    @Test
+    void everySchoolhouseBuildUpAgrees() {
+        for (TakeOff takeOff : new TakeOff[] {WASHROOM, KITCHEN, BOOT_ROOM}) {
+            assertThat(takeOff.findings()).noneMatch(Finding::isError);
+            assertThat(takeOff.findings()).extracting(Finding::subject).noneMatch(s -> s.startsWith("layer"));
+        }
+    }
+
+    @Test
+    void kitchenIsPartedAtItsMovementJoint() {
+        assertThat(KITCHEN.layout().orElseThrow().pieces())
+                .allMatch(p -> p.shape().getEnvelopeInternal().getMaxX() <= 3.397 + 1e-6
+                        || p.shape().getEnvelopeInternal().getMinX() >= 3.403 - 1e-6);
+        assertThat(KITCHEN.membraneCut().orElseThrow().pieces())
+                .allMatch(p -> p.inRoom().getEnvelopeInternal().getMaxX() <= 3.4 + 1e-6
+                        || p.inRoom().getEnvelopeInternal().getMinX() >= 3.4 - 1e-6);
+        assertThat(KITCHEN.doorSteps()).extracting(DoorStep::verdict).containsOnly(StepVerdict.FLUSH);
+    }
+
+    @Test
+    void bootRoomIsOneRoll() {
+        assertThat(BOOT_ROOM.membraneCut().orElseThrow().stockCount()).isEqualTo(1);
+        assertThat(BOOT_ROOM.layout().orElseThrow().tilesNeeded()).isEqualTo(48);
     }
 }
