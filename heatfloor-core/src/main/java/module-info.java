@@ -21,5 +21,6 @@ module org.heatfloor.core {
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
     exports org.heatfloor.thermal;
+    exports org.heatfloor.takeoff;
     exports org.heatfloor.routing;
 }
