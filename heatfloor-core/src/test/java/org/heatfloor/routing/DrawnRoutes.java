@@ -37,6 +37,10 @@ final class DrawnRoutes {
             double inAngle = Math.atan2(y - corners[2 * i - 1], x - corners[2 * i - 2]);
             double outAngle = Math.atan2(corners[2 * i + 3] - y, corners[2 * i + 2] - x);
             double turn = Math.IEEEremainder(outAngle - inAngle, 2 * Math.PI);
+            if (chords == 0) {
+                points.add(new Coordinate(x / 1000, y / 1000));
+                continue;
+            }
             double back = radius * Math.tan(Math.abs(turn) / 2);
             double side = Math.signum(turn);
             double cx = x - back * Math.cos(inAngle) - side * radius * Math.sin(inAngle);
