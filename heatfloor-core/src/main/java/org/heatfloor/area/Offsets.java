@@ -1,6 +1,10 @@
 package org.heatfloor.area;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
@@ -28,14 +32,44 @@ final class Offsets {
 
     private Offsets() {}
 
-    /** Everything within the distance, and never less. */
+    /**
+     * Everything within the distance, and never less. Where a hole of the shape nearly closes, the curve can turn inside
+     * out and leave a false hole; such a hole is found by its distance and filled.
+     */
     static Geometry grown(Geometry shape, double distanceMetres) {
-        return distanceMetres > 0 ? buffer(shape, enlarged(distanceMetres), BufferParameters.JOIN_ROUND) : shape;
+        if (!(distanceMetres > 0)) {
+            return shape;
+        }
+        Geometry outer = buffer(shape, enlarged(distanceMetres), BufferParameters.JOIN_ROUND);
+        if (!(outer instanceof Polygon polygon) || polygon.getNumInteriorRing() == 0) {
+            return outer;
+        }
+        List<LinearRing> holes = new ArrayList<>();
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+            if (polygon.getInteriorRingN(i).distance(shape) >= distanceMetres) {
+                holes.add(polygon.getInteriorRingN(i));
+            }
+        }
+        return polygon.getFactory().createPolygon(polygon.getExteriorRing(), holes.toArray(LinearRing[]::new));
     }
 
-    /** Everything that keeps the distance from the boundary, and never more. */
-    static Geometry shrunk(Geometry area, double distanceMetres) {
-        return distanceMetres > 0 ? buffer(area, -enlarged(distanceMetres), BufferParameters.JOIN_ROUND) : area;
+    /**
+     * Everything that keeps the distance from the boundary, and never more. Where the area nearly closes, the curve can
+     * turn inside out and leave a false part; such a part is found by its distance and dropped.
+     */
+    static Geometry shrunk(Polygon area, double distanceMetres) {
+        if (!(distanceMetres > 0)) {
+            return area;
+        }
+        Geometry inner = buffer(area, -enlarged(distanceMetres), BufferParameters.JOIN_ROUND);
+        Geometry boundary = area.getBoundary();
+        List<Polygon> parts = new ArrayList<>();
+        for (int i = 0; i < inner.getNumGeometries(); i++) {
+            if (inner.getGeometryN(i) instanceof Polygon part && part.distance(boundary) >= distanceMetres) {
+                parts.add(part);
+            }
+        }
+        return parts.size() == 1 ? parts.get(0) : area.getFactory().createMultiPolygon(parts.toArray(Polygon[]::new));
     }
 
     /** What a square-cornered brush of the width reaches: shrunk and grown again by half the width with mitred corners. */

@@ -42,7 +42,7 @@ public final class RandomRooms {
      * @return a valid polygon, in metres
      */
     public static Polygon outline(Shape shape, long seed) {
-        Random random = new Random(seed * 31 + shape.ordinal());
+        Random random = new Random(seed * 31 + shape.name().hashCode());
         double a = 1 + 4 * random.nextDouble();
         double b = 1 + 3 * random.nextDouble();
         double c = 0.2 + 0.6 * random.nextDouble();
