@@ -70,7 +70,7 @@ public final class Planner {
         List<PartChoice> used = parts.stream().filter(PartChoice::mayWork).toList();
         parts.stream().filter(p -> !p.mayWork() && p.part() > 0).forEach(p -> leftOut(router, options, p, notes));
         if (parts.isEmpty() || !parts.get(0).mayWork()) {
-            return assembly.impossible(new Refusal(brief, site, router, options).ofBounds(parts), options, notes);
+            return assembly.impossible(new Refusal(brief, site, options).ofBounds(parts), options, notes);
         }
         Routes routes = new Routes(router, effort, SEED);
         List<Finding> failures = new ArrayList<>();

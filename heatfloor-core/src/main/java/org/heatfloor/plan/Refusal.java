@@ -23,13 +23,11 @@ final class Refusal {
 
     private final Brief brief;
     private final RouteSite site;
-    private final Router router;
     private final Options options;
 
-    Refusal(Brief brief, RouteSite site, Router router, Options options) {
+    Refusal(Brief brief, RouteSite site, Options options) {
         this.brief = brief;
         this.site = site;
-        this.router = router;
         this.options = options;
     }
 
@@ -101,7 +99,7 @@ final class Refusal {
         Option shortest = part.options().get(0);
         Option longest = part.options().get(part.options().size() - 1);
         if (shortest.verdict() == Option.Verdict.TOO_LONG) {
-            closerSpacing(part, shortest, out);
+            closerSpacing(shortest, out);
             smallerClearance(part, shortest, out);
         } else if (longest.verdict() == Option.Verdict.TOO_SHORT) {
             out.add(Finding.of(
@@ -116,11 +114,11 @@ final class Refusal {
         return out;
     }
 
-    private void closerSpacing(PartChoice part, Option shortest, List<Finding> out) {
+    private void closerSpacing(Option shortest, List<Finding> out) {
         double pitch = Si.in("pitch", brief.membrane.studPitch(), Units.METRE);
         int studs = (int) Math.ceil(options.leastSpacing() / pitch - 1e-6) - 1;
         for (int k = studs; k >= 1; k--) {
-            double capacity = capacity(brief.wallClearance, brief.keepOuts, k * pitch, part, shortest);
+            double capacity = capacity(brief.wallClearance, brief.keepOuts, k * pitch, shortest);
             if (capacity >= shortest.lengthMetres()) {
                 out.add(Finding.of(
                         Severity.NOTE,
@@ -149,7 +147,7 @@ final class Refusal {
         for (int i = 0; i < brief.keepOuts.size(); i++) {
             List<org.heatfloor.area.KeepOut> without = new ArrayList<>(brief.keepOuts);
             without.remove(i);
-            double gain = capacity(brief.wallClearance, without, options.leastSpacing(), part, shortest) - now;
+            double gain = capacity(brief.wallClearance, without, options.leastSpacing(), shortest) - now;
             if (gain > 0.01) {
                 gains.add(brief.keepOuts.get(i).name() + " " + QuantityText.number(gain, 2) + " m");
             }
@@ -168,7 +166,6 @@ final class Refusal {
             org.heatfloor.area.TradeLength wall,
             List<org.heatfloor.area.KeepOut> keepOuts,
             double spacing,
-            PartChoice part,
             Option option) {
         RouteSite other = RouteSite.of(
                 brief.room,
