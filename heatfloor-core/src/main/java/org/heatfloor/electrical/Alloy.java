@@ -116,6 +116,37 @@ public record Alloy(
         return Amounts.ohms(ohmsPerMetre() * Si.positive("length", length, Units.METRE) / squareMillimetres);
     }
 
+    /**
+     * The temperature coefficient from two readings of one conductor, {@code α = (R₂/R₁ − 1)/(T₂ − T₁)}, referred to the
+     * first temperature.
+     *
+     * @param r1 resistance at the first temperature, above 0
+     * @param t1 first temperature
+     * @param r2 resistance at the second temperature, above 0
+     * @param t2 second temperature, at least 0.1 K away
+     * @return the coefficient
+     * @throws IllegalArgumentException if a resistance is not above 0 or the temperatures coincide
+     */
+    public static Quantity<TemperatureCoefficient> coefficientFrom(
+            Quantity<ElectricResistance> r1,
+            Quantity<Temperature> t1,
+            Quantity<ElectricResistance> r2,
+            Quantity<Temperature> t2) {
+        double kelvin1 = Si.kelvin("first temperature", t1);
+        double kelvin2 = Si.kelvin("second temperature", t2);
+        if (!(Math.abs(kelvin2 - kelvin1) >= 0.1)) {
+            throw new IllegalArgumentException(
+                    "temperatures: " + t1 + " and " + t2 + " were given; 0.1 K or more between them is expected");
+        }
+        return Amounts.of(
+                Ohm.coefficient(
+                        Si.positive("first resistance", r1, Units.OHM),
+                        kelvin1,
+                        Si.positive("second resistance", r2, Units.OHM),
+                        kelvin2),
+                Units.ONE_PER_KELVIN);
+    }
+
     double perKelvin() {
         return Si.in("temperature coefficient", temperatureCoefficient, Units.ONE_PER_KELVIN);
     }
