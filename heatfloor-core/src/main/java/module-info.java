@@ -19,6 +19,6 @@ module org.heatfloor.core {
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
-    exports org.heatfloor.thermal;
     exports org.heatfloor.routing;
+    exports org.heatfloor.thermal;
 }
