@@ -16,9 +16,12 @@ module org.heatfloor.core {
     requires static org.apiguardian.api;
 
     exports org.heatfloor.area;
+    exports org.heatfloor.electrical;
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
+    exports org.heatfloor.thermal;
+    exports org.heatfloor.takeoff;
     exports org.heatfloor.routing;
     exports org.heatfloor.thermal;
 }
