@@ -20,8 +20,7 @@ module org.heatfloor.core {
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
-    exports org.heatfloor.thermal;
-    exports org.heatfloor.takeoff;
     exports org.heatfloor.routing;
+    exports org.heatfloor.takeoff;
     exports org.heatfloor.thermal;
 }
