@@ -17,4 +17,5 @@ module org.heatfloor.core {
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
     exports org.heatfloor.quantity;
+    exports org.heatfloor.routing;
 }

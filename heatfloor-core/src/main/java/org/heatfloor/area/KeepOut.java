@@ -19,12 +19,19 @@ import org.locationtech.jts.geom.Polygon;
  */
 public final class KeepOut {
 
+    /**
+     * Furniture on legs with at least this gap beneath it takes nothing from the heated floor, in metres. Common practice,
+     * no source.
+     */
+    static final double USUAL_LEAST_FREE_HEIGHT_METRES = 0.06;
+
     private final String name;
     private final KeepOutKind kind;
     private final Geometry shape;
     private final double radiusMetres;
     private final TradeLength clearance;
     private final Optional<Quantity<Length>> freeHeight;
+    private final double leastFreeHeightMetres;
 
     private KeepOut(
             String name,
@@ -32,7 +39,8 @@ public final class KeepOut {
             Geometry shape,
             double radiusMetres,
             TradeLength clearance,
-            Optional<Quantity<Length>> freeHeight) {
+            Optional<Quantity<Length>> freeHeight,
+            double leastFreeHeightMetres) {
         if (name.isBlank()) {
             throw new IllegalArgumentException("keep-out name: blank was given; a name is expected");
         }
@@ -42,6 +50,7 @@ public final class KeepOut {
         this.radiusMetres = radiusMetres;
         this.clearance = Objects.requireNonNull(clearance, "clearance");
         this.freeHeight = freeHeight;
+        this.leastFreeHeightMetres = leastFreeHeightMetres;
     }
 
     /**
@@ -61,7 +70,13 @@ public final class KeepOut {
                     + " was given; a Polygon, a LineString, or a Point with a diameter is expected");
         }
         return new KeepOut(
-                name, kind, Geometries.taken("keep-out '" + name + "'", shape, unit), 0, clearance, Optional.empty());
+                name,
+                kind,
+                Geometries.taken("keep-out '" + name + "'", shape, unit),
+                0,
+                clearance,
+                Optional.empty(),
+                USUAL_LEAST_FREE_HEIGHT_METRES);
     }
 
     /**
@@ -90,7 +105,8 @@ public final class KeepOut {
                 Geometries.taken(what, centre, unit),
                 Si.positive(what + " diameter", diameter, Units.METRE) / 2,
                 clearance,
-                Optional.empty());
+                Optional.empty(),
+                USUAL_LEAST_FREE_HEIGHT_METRES);
     }
 
     /**
@@ -102,7 +118,20 @@ public final class KeepOut {
      */
     public KeepOut withFreeHeight(Quantity<Length> height) {
         Si.notNegative("keep-out '" + name + "' free height", height, Units.METRE);
-        return new KeepOut(name, kind, shape, radiusMetres, clearance, Optional.of(height));
+        return new KeepOut(name, kind, shape, radiusMetres, clearance, Optional.of(height), leastFreeHeightMetres);
+    }
+
+    /**
+     * The same keep-out with another gap from which furniture on legs lets the floor beneath it be heated; 60 mm (common
+     * practice, no source) until it is replaced.
+     *
+     * @param height the gap, not negative
+     * @return a copy
+     * @throws IllegalArgumentException if the height is negative
+     */
+    public KeepOut withLeastFreeHeight(Quantity<Length> height) {
+        double metres = Si.notNegative("keep-out '" + name + "' least free height", height, Units.METRE);
+        return new KeepOut(name, kind, shape, radiusMetres, clearance, freeHeight, metres);
     }
 
     /**
@@ -157,5 +186,36 @@ public final class KeepOut {
      */
     public Optional<Quantity<Length>> freeHeight() {
         return freeHeight;
+    }
+
+    /**
+     * The gap from which furniture on legs lets the floor beneath it be heated.
+     *
+     * @return the gap
+     */
+    public Quantity<Length> leastFreeHeight() {
+        return Amounts.metres(leastFreeHeightMetres);
+    }
+
+    /**
+     * Whether heating cable is kept away. Furniture on legs with a known gap of at least {@link #leastFreeHeight()} takes
+     * nothing: heat leaves beneath it.
+     *
+     * @return false only for furniture on legs that stands high enough
+     */
+    public boolean blocksCable() {
+        return kind != KeepOutKind.FURNITURE_ON_LEGS
+                || freeHeight.isEmpty()
+                || Si.in("free height", freeHeight.get(), Units.METRE) < leastFreeHeightMetres - 1e-9;
+    }
+
+    /** Distance to the keep-out's edge in metres; zero where they meet. */
+    double distanceMetres(Geometry other) {
+        return Math.max(0, shape.distance(other) - radiusMetres);
+    }
+
+    /** Whether a point lies inside the shape, not merely on its edge. */
+    boolean holdsInside(Point point) {
+        return radiusMetres > 0 ? shape.distance(point) < radiusMetres : shape.contains(point);
     }
 }

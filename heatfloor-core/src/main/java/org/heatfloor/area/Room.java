@@ -1,15 +1,24 @@
 package org.heatfloor.area;
 
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /** A room's floor: the inside faces of the walls, with columns as inner rings. Coordinates are metres in a local frame. */
 public final class Room {
+
+    /** A keep-out this near to the room touches it. */
+    private static final double TOUCHING_METRES = 1e-6;
+
+    /** A place this near to a wall is on it; the trade measures with a tape. */
+    private static final double NEAR_WALL_METRES = 0.025;
 
     private final Polygon polygon;
 
@@ -58,5 +67,49 @@ public final class Room {
      */
     public Quantity<Area> area() {
         return Amounts.of(polygon.getArea(), Units.SQUARE_METRE);
+    }
+
+    /**
+     * Checks that every keep-out takes part in this room.
+     *
+     * @param keepOuts the keep-outs
+     * @throws IllegalArgumentException naming the first one that lies wholly outside the walls
+     */
+    public void requireInside(List<KeepOut> keepOuts) {
+        for (KeepOut keepOut : keepOuts) {
+            double away = keepOut.distanceMetres(polygon);
+            if (!(away <= TOUCHING_METRES)) {
+                throw new IllegalArgumentException("keep-out '" + keepOut.name() + "': a place "
+                        + QuantityText.number(away * 1000, 1)
+                        + " mm outside the room was given; a place in the room or touching it is expected");
+            }
+        }
+    }
+
+    /**
+     * Checks that a place is one where a cold lead can leave the wall.
+     *
+     * @param what the place's name, for the message
+     * @param place the place
+     * @param unit the unit of its coordinates
+     * @param keepOuts places it may not lie in
+     * @return the place, in metres
+     * @throws IllegalArgumentException if it lies more than 25 mm from every wall or inside a keep-out, which is named
+     */
+    public Point requireOnWall(String what, Point place, Unit<Length> unit, List<KeepOut> keepOuts) {
+        Point taken = Geometries.taken(what, place, unit);
+        double away = polygon.getBoundary().distance(taken);
+        if (!(away <= NEAR_WALL_METRES)) {
+            throw new IllegalArgumentException(what + ": " + place.toText() + " was given, "
+                    + QuantityText.number(away * 1000, 1)
+                    + " mm from the nearest wall; a place on a wall (within 25 mm) is expected");
+        }
+        for (KeepOut keepOut : keepOuts) {
+            if (keepOut.holdsInside(taken)) {
+                throw new IllegalArgumentException(what + ": " + place.toText() + " was given, inside the keep-out '"
+                        + keepOut.name() + "'; a place outside every keep-out is expected");
+            }
+        }
+        return taken;
     }
 }

@@ -17,6 +17,7 @@ import org.locationtech.jts.geom.Point;
  */
 public final class StudLattice {
 
+    private static final double FARTHEST_METRES = 1_000;
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private final double pitchMetres;
@@ -42,14 +43,19 @@ public final class StudLattice {
      * @param unit the unit of the origin's coordinates
      * @param angle turn of the rows against the x axis, counter-clockwise
      * @return the lattice
-     * @throws IllegalArgumentException if the origin is empty or not finite
+     * @throws IllegalArgumentException if the origin is empty, not finite or farther than 1 km from the frame's zero
      */
     public static StudLattice of(Membrane membrane, Point origin, Unit<Length> unit, Quantity<Angle> angle) {
         if (origin.isEmpty() || !Double.isFinite(origin.getX()) || !Double.isFinite(origin.getY())) {
             throw new IllegalArgumentException(
                     "lattice origin: " + origin + " was given; a point with finite coordinates is expected");
         }
-        double metres = Si.in("origin", Amounts.of(1, unit), Units.METRE);
+        double metres = Si.in("lattice origin", Amounts.of(1, unit), Units.METRE);
+        if (!(Math.abs(origin.getX() * metres) <= FARTHEST_METRES
+                && Math.abs(origin.getY() * metres) <= FARTHEST_METRES)) {
+            throw new IllegalArgumentException("lattice origin: " + origin + " in " + unit
+                    + " was given; a point within " + FARTHEST_METRES + " m of the room's frame is expected");
+        }
         return new StudLattice(
                 Si.in("stud pitch", membrane.studPitch(), Units.METRE),
                 Si.in("stud diameter", membrane.studDiameter(), Units.METRE),

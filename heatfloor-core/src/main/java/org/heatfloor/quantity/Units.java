@@ -229,6 +229,12 @@ public final class Units {
     private Units() {}
 
     private static <Q extends Quantity<Q>> Unit<Q> own(Unit<?> unit) {
-        return new ProductUnit<Q>((AbstractUnit<?>) unit);
+        if (unit instanceof ProductUnit<?>) {
+            return new ProductUnit<Q>(unit);
+        }
+        // A base unit serves two kinds of quantity; the unit library does not tell them apart at run time.
+        @SuppressWarnings("unchecked")
+        Unit<Q> typed = (Unit<Q>) unit;
+        return typed;
     }
 }

@@ -1,0 +1,78 @@
+package org.heatfloor.routing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * One end of a route at the wall: the way its cold lead comes, and where on the route's first runs the joint can lie so
+ * that it is straight and clear of the wall.
+ *
+ * @param way the cold lead's way
+ * @param run run of the path, counted from this end, on which the joint lies
+ * @param fromRunStart metres from the start of that run to the beginning of the heating part
+ * @param slack metres by which the joint may still be moved on along the run
+ */
+record Ends(LeadWays.Way way, int run, double fromRunStart, double slack) {
+
+    /** The best end for a path read from its first point, or from its last when reversed; null if there is none. */
+    static @Nullable Ends of(Part part, LatticePath path, boolean reversed) {
+        RouteSite site = part.site;
+        int p0 = reversed ? path.points() - 1 : 0;
+        int p1 = reversed ? p0 - 1 : 1;
+        if (path.points() < 2) {
+            return null;
+        }
+        int bit = Lattice.bit(path.x(p1) - path.x(p0), path.y(p1) - path.y(p0));
+        @Nullable Ends best = null;
+        for (LeadWays.Way way : part.waysAt.get(path.y(p0) * part.lattice.width + path.x(p0))) {
+            if (way.bit() == CoarseGrid.opposite(bit)) {
+                continue;
+            }
+            double before = way.bit() == bit ? 0 : site.bendRadius;
+            for (int run = 0; run < Math.min(4, path.runs() - 1); run++) {
+                double length = path.runLength(reversed ? path.runs() - 1 - run : run) * site.pitch;
+                double at = before + site.jointLength;
+                double slack = length - site.bendRadius - at;
+                if (slack >= 0) {
+                    Ends end = new Ends(way, run, at, slack);
+                    if (best == null || end.price(path, reversed) < best.price(path, reversed)) {
+                        best = end;
+                    }
+                    break;
+                }
+                before = site.bendRadius;
+            }
+        }
+        return best;
+    }
+
+    private double price(LatticePath path, boolean reversed) {
+        double lost = fromRunStart;
+        for (int r = 0; r < run; r++) {
+            lost += path.runLength(reversed ? path.runs() - 1 - r : r);
+        }
+        return lost + 0.05 * way.lengthMetres();
+    }
+
+    /** The corner points from the lead's junction to the beginning of the heating part, in metres. */
+    List<Coordinate> leadPoints(Part part, LatticePath path, boolean reversed, double moved) {
+        List<Coordinate> out = new ArrayList<>();
+        for (int r = 0; r <= run; r++) {
+            int p = reversed ? path.points() - 1 - r : r;
+            out.add(part.frame.metres(path.x(p), path.y(p)));
+        }
+        out.add(heatingStart(part, path, reversed, moved));
+        return out;
+    }
+
+    Coordinate heatingStart(Part part, LatticePath path, boolean reversed, double moved) {
+        int a = reversed ? path.points() - 1 - run : run;
+        int b = reversed ? a - 1 : a + 1;
+        double pitches = (fromRunStart + moved) / part.site.pitch;
+        return part.frame.metres(
+                path.x(a) + Integer.signum(path.x(b) - path.x(a)) * pitches,
+                path.y(a) + Integer.signum(path.y(b) - path.y(a)) * pitches);
+    }
+}

@@ -1,0 +1,108 @@
+package org.heatfloor.routing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Sets of lattice lines for a wanted spacing: the first and the last free line of each axis, so that rows lie along both
+ * walls, and evenly spread lines between, no two nearer than the least gap.
+ */
+final class LineSets {
+
+    private LineSets() {}
+
+    /**
+     * All line sets of one axis whose mean gap lies between two bounds.
+     *
+     * @param first first free line
+     * @param last last free line
+     * @param leastGap least gap, in pitches
+     * @param low least mean gap wanted
+     * @param high greatest mean gap wanted
+     * @param forced lines worth keeping, between first and last; may be empty
+     */
+    static List<int[]> of(int first, int last, int leastGap, double low, double high, int[] forced) {
+        List<int[]> out = new ArrayList<>();
+        int span = last - first;
+        if (span < leastGap) {
+            return out;
+        }
+        int most = span / leastGap;
+        int from = Math.max(1, (int) Math.floor(span / high));
+        int to = Math.min(most, (int) Math.ceil(span / low));
+        for (int gaps = Math.min(from, most); gaps <= to; gaps++) {
+            out.add(spread(first, last, gaps));
+        }
+        if (forced.length > 0) {
+            for (double gap = Math.max(leastGap, low); gap <= high + 1e-9; gap += 0.5) {
+                int[] lines = through(first, last, leastGap, gap, forced);
+                if (lines.length > 0 && out.stream().noneMatch(l -> Arrays.equals(l, lines))) {
+                    out.add(lines);
+                }
+            }
+        }
+        return out;
+    }
+
+    private static int[] spread(int first, int last, int gaps) {
+        int[] lines = new int[gaps + 1];
+        for (int g = 0; g <= gaps; g++) {
+            lines[g] = first + (int) Math.round((double) (last - first) * g / gaps);
+        }
+        return lines;
+    }
+
+    private static int[] through(int first, int last, int leastGap, double gap, int[] forced) {
+        TreeSet<Integer> posts = new TreeSet<>(List.of(first, last));
+        for (int line : forced) {
+            Integer below = posts.floor(line);
+            Integer above = posts.ceiling(line);
+            if (below != null && above != null && line - below >= leastGap && above - line >= leastGap) {
+                posts.add(line);
+            }
+        }
+        TreeSet<Integer> lines = new TreeSet<>();
+        Integer from = null;
+        for (int to : posts) {
+            if (from != null) {
+                int span = to - from;
+                int gaps = Math.max(1, Math.min(span / leastGap, (int) Math.round(span / gap)));
+                for (int line : spread(from, to, gaps)) {
+                    lines.add(line);
+                }
+            }
+            from = to;
+        }
+        return lines.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Columns, or rows, along which the free part has a long straight boundary, longest first and at most six. */
+    static int[] boundaries(Lattice lattice, boolean columns) {
+        int n = columns ? lattice.width : lattice.height;
+        int[] low = new int[n];
+        int[] high = new int[n];
+        for (int v = 0; v < lattice.free.length; v++) {
+            if (!lattice.free[v]) {
+                continue;
+            }
+            int x = v % lattice.width;
+            int y = v / lattice.width;
+            int line = columns ? x : y;
+            low[line] += lattice.free(columns ? x - 1 : x, columns ? y : y - 1) ? 0 : 1;
+            high[line] += lattice.free(columns ? x + 1 : x, columns ? y : y + 1) ? 0 : 1;
+        }
+        int least = Math.max(
+                4,
+                (columns ? lattice.lastRow() - lattice.firstRow() : lattice.lastColumn() - lattice.firstColumn()) / 5);
+        List<Integer> found = new ArrayList<>();
+        for (int line = 0; line < n; line++) {
+            if (Math.max(low[line], high[line]) >= least) {
+                found.add(line);
+            }
+        }
+        found.sort((a, b) -> Math.max(low[b], high[b]) - Math.max(low[a], high[a]));
+        return found.stream().limit(6).mapToInt(Integer::intValue).toArray();
+    }
+}

@@ -1,0 +1,232 @@
+package org.heatfloor.routing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import org.heatfloor.grid.ChannelGrid;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+
+/**
+ * Lays a cable of fixed length in the channels of one connected part of the floor.
+ *
+ * <p>Lines with the gap that the length asks for carry a spanning-tree loop, which is shortened, straightened and brought
+ * to the length by local moves, cut open at the wall and tuned to the exact length by single pitches. The same input and
+ * seed give the same route; the work is bounded by the effort.
+ */
+public final class Router {
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private final RouteSite site;
+    private final Frame frame;
+    private final Lattice whole;
+    private final List<Lattice> parts;
+
+    private Router(RouteSite site, Frame frame, Lattice whole, List<Lattice> parts) {
+        this.site = site;
+        this.frame = frame;
+        this.whole = whole;
+        this.parts = parts;
+    }
+
+    /**
+     * Prepares a site.
+     *
+     * @param site where cables are to be laid
+     * @return the router
+     */
+    public static Router of(RouteSite site) {
+        return avoiding(site, List.of());
+    }
+
+    /**
+     * Prepares a site on which cables lie already; new cable keeps the least spacing from them.
+     *
+     * @param site where cables are to be laid
+     * @param laid heating cables already placed, in metres
+     * @return the router
+     */
+    public static Router avoiding(RouteSite site, List<LineString> laid) {
+        ChannelGrid grid = site.grid;
+        int width = grid.columns();
+        int height = grid.rows();
+        boolean[] free = new boolean[width * height];
+        byte[] channels = new byte[free.length];
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                free[y * width + x] = grid.isFree(x, y) && clearOf(laid, grid.junction(x, y), site.minSpacing);
+            }
+        }
+        for (int v = 0; v < free.length; v++) {
+            int x = v % width;
+            int y = v / width;
+            if (free[v] && x + 1 < width && free[v + 1] && grid.isFreeEast(x, y)) {
+                channels[v] |= Lattice.EAST;
+                channels[v + 1] |= Lattice.WEST;
+            }
+            if (free[v] && y + 1 < height && free[v + width] && grid.isFreeNorth(x, y)) {
+                channels[v] |= Lattice.NORTH;
+                channels[v + width] |= Lattice.SOUTH;
+            }
+        }
+        Lattice whole = new Lattice(width, height, free, channels);
+        int[] numbers = Lattice.parts(width, height, free, channels);
+        int count = 0;
+        for (int n : numbers) {
+            count = Math.max(count, n + 1);
+        }
+        List<Lattice> parts = new ArrayList<>();
+        for (int n = 0; n < count; n++) {
+            parts.add(whole.part(numbers, n));
+        }
+        parts.sort(Comparator.comparingInt(Lattice::nodes).reversed());
+        return new Router(site, new Frame(grid), whole, List.copyOf(parts));
+    }
+
+    private static boolean clearOf(List<LineString> laid, Coordinate c, double metres) {
+        for (LineString line : laid) {
+            if (line.getEnvelopeInternal().distance(new org.locationtech.jts.geom.Envelope(c)) < metres
+                    && line.distance(FACTORY.createPoint(c)) < metres - 1e-9) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * The connected parts of the floor in which cable can lie, largest first.
+     *
+     * @return how many there are
+     */
+    public int parts() {
+        return parts.size();
+    }
+
+    /**
+     * Union of the squares of the least spacing's side about the junctions of a part.
+     *
+     * @param part number of the part
+     * @return its area
+     */
+    public Quantity<Area> reachArea(int part) {
+        return Amounts.of(
+                parts.get(part).unionOfSquares(site.minSpacing / site.pitch) * site.pitch * site.pitch,
+                Units.SQUARE_METRE);
+    }
+
+    /**
+     * A junction inside a part, to tell where it is.
+     *
+     * @param part number of the part
+     * @return its place, in metres
+     */
+    public Coordinate somewhereIn(int part) {
+        Lattice lattice = parts.get(part);
+        int seen = 0;
+        for (int v = 0; v < lattice.free.length; v++) {
+            if (lattice.free[v] && ++seen > lattice.nodes() / 2) {
+                int row = v / lattice.width;
+                return frame.metres(v % lattice.width, row);
+            }
+        }
+        return frame.metres(0, 0);
+    }
+
+    /**
+     * The longest cable that can lie in a part, proved.
+     *
+     * @param part number of the part
+     * @param conductors 1 for a cable that comes back, 2 for one that ends anywhere
+     * @return the bound
+     */
+    public Quantity<Length> capacity(int part, int conductors) {
+        LeadWays none = LeadWays.of(
+                site.room.polygon(),
+                site.keepOuts,
+                frame,
+                whole,
+                site.start,
+                site.wallClearanceMetres,
+                site.minSpacing / 2,
+                0);
+        return Amounts.metres(new Part(site, frame, parts.get(part), none).capacityMetres(conductors == 1));
+    }
+
+    /**
+     * Lays a cable in a part.
+     *
+     * @param number number of the part
+     * @param cable the cable
+     * @param effort how much work to spend
+     * @param seed of the search; the same seed gives the same route
+     * @return the route, or why there is none
+     */
+    public RouteOutcome route(int number, CableToLay cable, Effort effort, long seed) {
+        Objects.requireNonNull(effort, "effort");
+        double length = Si.in("cable length", cable.length(), Units.METRE);
+        double lead = Si.in("cold lead", cable.coldLead(), Units.METRE) - site.riser;
+        LeadWays leads = LeadWays.of(
+                site.room.polygon(),
+                site.keepOuts,
+                frame,
+                whole,
+                site.start,
+                site.wallClearanceMetres,
+                site.minSpacing / 2,
+                Math.max(0, lead - site.jointLength - site.bendRadius));
+        Part part = new Part(site, frame, parts.get(number), leads);
+        double capacity = part.capacityMetres(cable.returns());
+        if (length > capacity) {
+            return new RouteOutcome.TooLong(Amounts.metres(capacity), Amounts.metres(length - capacity));
+        }
+        if (!part.reached()) {
+            return new RouteOutcome.NotReached(Amounts.metres(Math.max(0, lead)));
+        }
+        Search search = new Search(part, cable.returns(), length, effort, seed);
+        Candidate best = search.run();
+        if (best == null) {
+            return new RouteOutcome.NotFound(Amounts.metres(search.longestMetres()), Amounts.metres(capacity));
+        }
+        return new RouteOutcome.Laid(drawn(part, cable, best, capacity));
+    }
+
+    private CableRoute drawn(Part part, CableToLay cable, Candidate best, double capacity) {
+        double offset = Math.max(0, Math.min(0.006, site.wallClearanceMetres - site.minSpacing / 2));
+        List<LineString> leads = new ArrayList<>();
+        boolean firstFarther = best.last == null
+                || Math.abs(best.first.way().along())
+                        >= Math.abs(best.last.way().along());
+        leads.add(line(best.lead(best.first, false, best.movedFirst, firstFarther ? offset / 3 : offset)));
+        if (best.last != null) {
+            leads.add(line(best.lead(best.last, true, best.movedLast, firstFarther ? offset : offset / 3)));
+        }
+        double length = Si.in("cable length", cable.length(), Units.METRE);
+        return new CableRoute(
+                cable,
+                line(best.corners()),
+                leads,
+                Amounts.metres(best.laidMetres),
+                best.turns,
+                Amounts.metres(part.evenSpacingMetres(length)),
+                Amounts.metres(capacity),
+                Amounts.of(part.area * site.pitch * site.pitch, Units.SQUARE_METRE),
+                Amounts.of(best.coldShare, Units.ONE),
+                Amounts.metres(best.farthestMetres),
+                best.first.way().sleeved()
+                        || (best.last != null && best.last.way().sleeved()));
+    }
+
+    private LineString line(List<Coordinate> corners) {
+        return FACTORY.createLineString(
+                Polyline.rounded(corners, site.bendRadius).toArray(new Coordinate[0]));
+    }
+}

@@ -1,0 +1,199 @@
+package org.heatfloor.routing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+
+/** The search for one exact route: line sets, combs, local moves, cutting open, exact tuning; counted work only. */
+final class Search {
+
+    private static final double[] SPINES = {0, 0.5, 1};
+    /** Price of a pitch of length too much or too little while annealing, in turns. */
+    private static final double PRICE = 0.35;
+
+    private final Part part;
+    private final boolean returns;
+    private final double lengthMetres;
+    private final Effort effort;
+    private final SplittableRandom random;
+    private double longest;
+
+    Search(Part part, boolean returns, double lengthMetres, Effort effort, long seed) {
+        this.part = part;
+        this.returns = returns;
+        this.lengthMetres = lengthMetres;
+        this.effort = effort;
+        random = new SplittableRandom(seed);
+    }
+
+    double longestMetres() {
+        return longest;
+    }
+
+    /** The best exact route found, or null. */
+    @Nullable
+    Candidate run() {
+        List<Walk> starts = starts();
+        starts.sort(Comparator.comparingDouble(Walk::cost));
+        List<Walk> chosen = new ArrayList<>();
+        List<CoarseGrid> grids = new ArrayList<>();
+        for (Walk walk : starts) {
+            long same = grids.stream().filter(g -> g == walk.grid).count();
+            if (same < 2 && chosen.size() < effort.starts) {
+                chosen.add(walk);
+                grids.add(walk.grid);
+            }
+        }
+        @Nullable Candidate best = null;
+        for (Walk walk : chosen) {
+            if (Thread.currentThread().isInterrupted()) {
+                break;
+            }
+            walk.anneal(effort.steps, random.split(), 2.0, 0.15);
+            best = better(best, finish(walk));
+        }
+        for (Walk walk : starts) {
+            if (best != null || Thread.currentThread().isInterrupted()) {
+                break;
+            }
+            best = better(best, finish(walk));
+        }
+        return best;
+    }
+
+    private static @Nullable Candidate better(@Nullable Candidate a, @Nullable Candidate b) {
+        return b == null || (a != null && a.cost() <= b.cost()) ? a : b;
+    }
+
+    private @Nullable Candidate finish(Walk walk) {
+        Walk open = new Walk(walk);
+        if (open.closed()) {
+            open.cut(open.lockedA(), open.bitBetween(open.lockedA(), open.lockedB()));
+        }
+        LatticePath path =
+                LatticePath.of(part.lattice, part.site.spacingPitches(), part.site.leastRun(), open.grid, open.nodes());
+        longest = Math.max(
+                longest,
+                path.length() * part.site.pitch
+                        - part.site.jointLength * (returns ? 2 : 1)
+                        - Part.CORNER * part.site.bendRadius * path.turns());
+        return Candidate.of(part, path, returns, lengthMetres, random);
+    }
+
+    /** Length the walk should have, in pitches, with the joint's share added. */
+    private double target() {
+        double joints = (part.site.jointLength + part.site.bendRadius / 2) * (returns ? 2 : 1);
+        double gate = 0;
+        return (lengthMetres + joints) / part.site.pitch + gate;
+    }
+
+    private List<Walk> starts() {
+        Lattice lattice = part.lattice;
+        double even = part.area / (lengthMetres / part.site.pitch);
+        int least = part.leastGap();
+        double low = Math.max(least, 0.74 * even);
+        double high = Math.max(least + 1, 1.2 * even);
+        List<int[]> columns = LineSets.of(
+                lattice.firstColumn(), lattice.lastColumn(), least, low, high, LineSets.boundaries(lattice, true));
+        List<int[]> rows = LineSets.of(
+                lattice.firstRow(), lattice.lastRow(), least, low, high, LineSets.boundaries(lattice, false));
+        double target = target();
+        List<Walk> walks = new ArrayList<>();
+        for (int[] xs : columns) {
+            for (int[] ys : rows) {
+                CoarseGrid grid = new CoarseGrid(lattice, xs, ys);
+                double gx = mean(xs);
+                double gy = mean(ys);
+                if (grid.nodes * Math.max(gx, gy) < 0.95 * target || grid.nodes * Math.min(gx, gy) > 1.3 * target) {
+                    continue;
+                }
+                combs(grid, walks, target);
+            }
+        }
+        return walks;
+    }
+
+    private void combs(CoarseGrid grid, List<Walk> walks, double target) {
+        boolean[] mayStart = mayStart(grid);
+        double rounding = Part.CORNER * part.site.bendRadius / part.site.pitch;
+        for (int offsets = 0; offsets < 4; offsets++) {
+            for (int teeth = 0; teeth < 2; teeth++) {
+                for (double spine : SPINES) {
+                    byte[] used = TreeLoops.comb(grid, offsets & 1, offsets >> 1, teeth == 0, spine);
+                    Walk walk = new Walk(grid, used, mayStart);
+                    if (walk.length == 0) {
+                        continue;
+                    }
+                    walk.aim(target, rounding, 4, PRICE);
+                    if (gate(walk, mayStart)) {
+                        walk.fill();
+                        walks.add(walk);
+                    }
+                }
+            }
+        }
+    }
+
+    private static double mean(int[] lines) {
+        return (double) (lines[lines.length - 1] - lines[0]) / Math.max(1, lines.length - 1);
+    }
+
+    private boolean[] mayStart(CoarseGrid grid) {
+        boolean[] out = new boolean[grid.edges.length];
+        for (int v = 0; v < out.length; v++) {
+            int node = grid.ys[v / grid.columns] * part.lattice.width + grid.xs[v % grid.columns];
+            out[v] = !part.waysAt.get(node).isEmpty();
+        }
+        return out;
+    }
+
+    /** Opens the loop where a cold lead reaches it and most turns go; locks the place for a cable that comes back. */
+    private boolean gate(Walk walk, boolean[] mayStart) {
+        int bestNode = -1;
+        int bestBit = 0;
+        double bestPrice = Double.POSITIVE_INFINITY;
+        for (int v = 0; v < walk.used.length; v++) {
+            if (!mayStart[v]) {
+                continue;
+            }
+            for (int bit = 1; bit <= 8; bit <<= 1) {
+                if ((walk.used[v] & bit) == 0) {
+                    continue;
+                }
+                int other = walk.grid.step(v, bit);
+                if (returns && !mayStart[other]) {
+                    continue;
+                }
+                double price = price(walk, v, bit) + (returns ? price(walk, other, CoarseGrid.opposite(bit)) : 0);
+                if (price < bestPrice) {
+                    bestPrice = price;
+                    bestNode = v;
+                    bestBit = bit;
+                }
+            }
+        }
+        if (bestNode < 0) {
+            return false;
+        }
+        if (returns) {
+            walk.lock(bestNode, walk.grid.step(bestNode, bestBit));
+        } else {
+            walk.cut(bestNode, bestBit);
+        }
+        return true;
+    }
+
+    /** Price of starting at a node when the edge along the bit is taken out. */
+    private double price(Walk walk, int v, int bit) {
+        int left = walk.used[v] & ~bit;
+        int node = walk.grid.ys[v / walk.grid.columns] * part.lattice.width + walk.grid.xs[v % walk.grid.columns];
+        double best = 50;
+        for (LeadWays.Way way : part.waysAt.get(node)) {
+            double entry = way.bit() == left ? 0 : way.bit() == CoarseGrid.opposite(left) ? 50 : 1;
+            best = Math.min(best, entry + 0.3 * way.lengthMetres());
+        }
+        return best - (walk.used[v] == 5 || walk.used[v] == 10 ? 0 : 1);
+    }
+}

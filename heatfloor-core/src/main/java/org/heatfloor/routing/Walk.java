@@ -1,0 +1,454 @@
+package org.heatfloor.routing;
+
+import java.util.SplittableRandom;
+
+/**
+ * A route on a coarse grid while it is being improved: one open path or one closed loop, held as the edges used at each
+ * node. Every move is a set of edges toggled, so a rejected move is toggled back.
+ *
+ * <p>Moves, all of which keep one path or one loop: toggling a grid square with one, two adjacent or three used edges
+ * (bump in, corner flip, bump out); reconnecting two parallel edges passed in the same direction; a double switch, which
+ * splits a loop off at one square and takes it back at another; and at the ends of an open path extending, retracting
+ * and backbiting. See R. Nishat, V. Srinivasan, S. Whitesides (reconfiguration of Hamiltonian paths by square switches)
+ * and M. Mansfield, Macromolecules 27 (1994) 5924 (backbite), both from memory.
+ */
+final class Walk {
+
+    private static final int[] TURN = {0, 0, 0, 1, 0, 0, 1, 0, 0, 1, 0, 0, 1, 0, 0, 0};
+    private static final int[] BITS = {Lattice.EAST, Lattice.NORTH, Lattice.WEST, Lattice.SOUTH};
+
+    final CoarseGrid grid;
+    final byte[] used;
+    int turns;
+    int length;
+    /** First node of an open path; -1 for a loop. */
+    int start = -1;
+    /** Last node of an open path; -1 for a loop. */
+    int tail = -1;
+
+    private final boolean[] mayStart;
+    private int lockedA = -1;
+    private int lockedB = -1;
+
+    private final int[] order;
+    private final int[] position;
+    private int ordered;
+    private boolean stale = true;
+
+    private double target;
+    private double roundingPerTurn;
+    private double dead;
+    private double price;
+
+    /** A loop given by the edges used at each node. */
+    Walk(CoarseGrid grid, byte[] used, boolean[] mayStart) {
+        this.grid = grid;
+        this.used = used;
+        this.mayStart = mayStart;
+        order = new int[used.length + 1];
+        position = new int[used.length];
+        for (int v = 0; v < used.length; v++) {
+            turns += TURN[used[v]];
+            if ((used[v] & Lattice.EAST) != 0) {
+                length += grid.length(v, Lattice.EAST);
+            }
+            if ((used[v] & Lattice.NORTH) != 0) {
+                length += grid.length(v, Lattice.NORTH);
+            }
+        }
+    }
+
+    Walk(Walk other) {
+        grid = other.grid;
+        used = other.used.clone();
+        mayStart = other.mayStart;
+        order = new int[other.order.length];
+        position = new int[other.position.length];
+        turns = other.turns;
+        length = other.length;
+        start = other.start;
+        tail = other.tail;
+        lockedA = other.lockedA;
+        lockedB = other.lockedB;
+    }
+
+    boolean closed() {
+        return start < 0;
+    }
+
+    /** Keeps the edge between two neighbours used from here on. */
+    void lock(int a, int b) {
+        lockedA = a;
+        lockedB = b;
+    }
+
+    int lockedA() {
+        return lockedA;
+    }
+
+    int lockedB() {
+        return lockedB;
+    }
+
+    /** Opens a loop by taking one edge out; the path then starts at the node and ends at the neighbour along the bit. */
+    void cut(int node, int bit) {
+        toggle(node, bit);
+        start = node;
+        tail = grid.step(node, bit);
+    }
+
+    void aim(double targetLength, double rounding, double deadBand, double pricePerPitch) {
+        target = targetLength;
+        roundingPerTurn = rounding;
+        dead = deadBand;
+        price = pricePerPitch;
+    }
+
+    double cost() {
+        double off = Math.abs(length - roundingPerTurn * turns - target) - dead;
+        return turns + (off > 0 ? price * off : 0);
+    }
+
+    /** Length beyond the target with the rounding of the corners taken off, in pitches. */
+    double surplus() {
+        return length - roundingPerTurn * turns - target;
+    }
+
+    private void toggle(int node, int bit) {
+        int next = grid.step(node, bit);
+        turns -= TURN[used[node]] + TURN[used[next]];
+        length += (used[node] & bit) != 0 ? -grid.length(node, bit) : grid.length(node, bit);
+        used[node] ^= (byte) bit;
+        used[next] ^= (byte) CoarseGrid.opposite(bit);
+        turns += TURN[used[node]] + TURN[used[next]];
+    }
+
+    private void toggleSquare(int v) {
+        toggle(v, Lattice.EAST);
+        toggle(v, Lattice.NORTH);
+        toggle(v + 1, Lattice.NORTH);
+        toggle(v + grid.columns, Lattice.EAST);
+    }
+
+    /** Used edges of the square whose lower left node is v: south 1, east 2, north 4, west 8; -1 if an edge is missing. */
+    private int square(int v) {
+        byte[] edges = grid.edges;
+        int up = v + grid.columns;
+        if ((edges[v] & 3) != 3 || (edges[v + 1] & Lattice.NORTH) == 0 || (edges[up] & Lattice.EAST) == 0) {
+            return -1;
+        }
+        return ((used[v] & Lattice.EAST) != 0 ? 1 : 0)
+                | ((used[v + 1] & Lattice.NORTH) != 0 ? 2 : 0)
+                | ((used[up] & Lattice.EAST) != 0 ? 4 : 0)
+                | ((used[v] & Lattice.NORTH) != 0 ? 8 : 0);
+    }
+
+    private boolean breaksLock(int v) {
+        if (lockedA < 0) {
+            return false;
+        }
+        int up = v + grid.columns;
+        return onSquare(lockedA, v, up) && onSquare(lockedB, v, up);
+    }
+
+    private static boolean onSquare(int node, int v, int up) {
+        return node == v || node == v + 1 || node == up || node == up + 1;
+    }
+
+    /** Whether toggling the square keeps one path: bump in, bump out or flip; see the class comment. */
+    private boolean simple(int v, int pattern) {
+        int up = v + grid.columns;
+        return switch (pattern) {
+            case 1 -> used[up] == 0 && used[up + 1] == 0;
+            case 2 -> used[v] == 0 && used[up] == 0;
+            case 4 -> used[v] == 0 && used[v + 1] == 0;
+            case 8 -> used[v + 1] == 0 && used[up + 1] == 0;
+            case 3 -> used[up] == 0;
+            case 6 -> used[v] == 0;
+            case 12 -> used[v + 1] == 0;
+            case 9 -> used[up + 1] == 0;
+            case 14, 13, 11, 7 -> true;
+            default -> false;
+        };
+    }
+
+    /** Bumps in wherever both nodes are free, those that add no turn first, until the target is reached. */
+    void fill() {
+        for (int allowed = 0; allowed <= 4; allowed += 2) {
+            boolean changed = true;
+            while (changed && surplus() < 0) {
+                changed = false;
+                for (int v = 0; v < used.length - grid.columns - 1 && surplus() < 0; v++) {
+                    if (v % grid.columns == grid.columns - 1 || breaksLock(v)) {
+                        continue;
+                    }
+                    int pattern = square(v);
+                    if (Integer.bitCount(pattern) == 1 && pattern > 0 && simple(v, pattern)) {
+                        int before = turns;
+                        toggleSquare(v);
+                        if (turns - before > allowed) {
+                            toggleSquare(v);
+                        } else {
+                            changed = true;
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    /** Anneals for a fixed number of steps and leaves the best state found in place. */
+    void anneal(int steps, SplittableRandom random, double hot, double cold) {
+        double now = cost();
+        double best = now;
+        Walk kept = new Walk(this);
+        double factor = Math.pow(cold / hot, 1.0 / Math.max(1, steps));
+        double temperature = hot;
+        int squares = grid.columns * (grid.rows - 1);
+        for (int s = 0; s < steps; s++, temperature *= factor) {
+            double limit = now - temperature * Math.log(1 - random.nextDouble());
+            boolean changed;
+            int kind = random.nextInt(16);
+            if (kind == 0 && !closed()) {
+                changed = moveEnd(random, limit, random.nextInt(4) == 0);
+            } else {
+                int v = random.nextInt(squares);
+                changed = v % grid.columns != grid.columns - 1 && moveSquare(v, random, limit);
+            }
+            if (changed) {
+                stale = true;
+                now = cost();
+                if (now < best - 1e-9) {
+                    best = now;
+                    kept.take(this);
+                }
+            }
+        }
+        take(kept);
+    }
+
+    private void take(Walk other) {
+        System.arraycopy(other.used, 0, used, 0, used.length);
+        turns = other.turns;
+        length = other.length;
+        start = other.start;
+        tail = other.tail;
+        stale = true;
+    }
+
+    private boolean moveSquare(int v, SplittableRandom random, double limit) {
+        int pattern = square(v);
+        if (pattern <= 0 || breaksLock(v)) {
+            return false;
+        }
+        if (pattern == 5 || pattern == 10) {
+            return reconnect(v, pattern, random, limit);
+        }
+        if (!simple(v, pattern)) {
+            return false;
+        }
+        toggleSquare(v);
+        if (cost() <= limit) {
+            return true;
+        }
+        toggleSquare(v);
+        return false;
+    }
+
+    private boolean reconnect(int v, int pattern, SplittableRandom random, double limit) {
+        sort();
+        int up = v + grid.columns;
+        int a = v;
+        int b = pattern == 5 ? v + 1 : up;
+        int c = pattern == 5 ? up : v + 1;
+        int d = up + 1;
+        // Used edges a-b and c-d; the new edges are a-c and b-d.
+        boolean sameDirection = before(a, b) == before(c, d);
+        if (sameDirection) {
+            toggleSquare(v);
+            if (cost() <= limit) {
+                return true;
+            }
+            toggleSquare(v);
+            return false;
+        }
+        int firstA = Math.min(position[a], position[b]);
+        int firstC = Math.min(position[c], position[d]);
+        if (closed() && (isClosing(a, b) || isClosing(c, d))) {
+            return false;
+        }
+        int from = Math.min(firstA, firstC) + 1;
+        int to = Math.max(firstA, firstC);
+        toggleSquare(v);
+        int other = rejoin(v, from, to, random);
+        if (other >= 0) {
+            toggleSquare(other);
+            if (cost() <= limit) {
+                return true;
+            }
+            toggleSquare(other);
+        }
+        toggleSquare(v);
+        return false;
+    }
+
+    private boolean isClosing(int a, int b) {
+        return Math.abs(position[a] - position[b]) != 1;
+    }
+
+    private boolean before(int a, int b) {
+        return isClosing(a, b) ? position[a] > position[b] : position[a] < position[b];
+    }
+
+    /** A square that joins the loop split off, nodes at the positions from..to, to the rest; -1 if there is none. */
+    private int rejoin(int split, int from, int to, SplittableRandom random) {
+        int chosen = -1;
+        double best = Double.POSITIVE_INFINITY;
+        for (int t = from; t <= to; t++) {
+            int node = order[t];
+            int i = node % grid.columns;
+            int j = node / grid.columns;
+            for (int corner = 0; corner < 4; corner++) {
+                int x = i - (corner & 1);
+                int y = j - (corner >> 1);
+                if (x < 0 || y < 0 || x >= grid.columns - 1 || y >= grid.rows - 1) {
+                    continue;
+                }
+                int v = y * grid.columns + x;
+                if (v == split) {
+                    continue;
+                }
+                int pattern = square(v);
+                if ((pattern != 5 && pattern != 10) || breaksLock(v)) {
+                    continue;
+                }
+                int up = v + grid.columns;
+                int otherSide = pattern == 5 ? (node >= up ? v : up) : (node == v || node == up ? v + 1 : v);
+                int p = position[otherSide];
+                if (p >= from && p <= to) {
+                    continue;
+                }
+                toggleSquare(v);
+                double price = turns + random.nextDouble() * 1.5;
+                toggleSquare(v);
+                if (price < best) {
+                    best = price;
+                    chosen = v;
+                }
+            }
+        }
+        return chosen;
+    }
+
+    private boolean moveEnd(SplittableRandom random, double limit, boolean atStart) {
+        int end = atStart ? start : tail;
+        int bit = BITS[random.nextInt(4)];
+        int held = used[end];
+        if (held == bit) {
+            return retract(end, bit, atStart, limit);
+        }
+        if ((grid.edges[end] & bit) == 0) {
+            return false;
+        }
+        int next = grid.step(end, bit);
+        if (used[next] == 0) {
+            if (atStart && !mayStart[next]) {
+                return false;
+            }
+            toggle(end, bit);
+            if (cost() <= limit) {
+                setEnd(atStart, next);
+                return true;
+            }
+            toggle(end, bit);
+            return false;
+        }
+        return backbite(end, bit, next, atStart, limit);
+    }
+
+    private boolean retract(int end, int bit, boolean atStart, double limit) {
+        int next = grid.step(end, bit);
+        if (next == (atStart ? tail : start) || (atStart && !mayStart[next])) {
+            return false;
+        }
+        toggle(end, bit);
+        if (cost() <= limit) {
+            setEnd(atStart, next);
+            return true;
+        }
+        toggle(end, bit);
+        return false;
+    }
+
+    private boolean backbite(int end, int bit, int next, boolean atStart, double limit) {
+        if (next == (atStart ? tail : start)) {
+            return false;
+        }
+        sort();
+        int fresh = order[position[next] + (atStart ? -1 : 1)];
+        if (fresh == end || (atStart && !mayStart[fresh])) {
+            return false;
+        }
+        int back = bitBetween(next, fresh);
+        toggle(end, bit);
+        toggle(next, back);
+        if (cost() <= limit) {
+            setEnd(atStart, fresh);
+            return true;
+        }
+        toggle(next, back);
+        toggle(end, bit);
+        return false;
+    }
+
+    private void setEnd(boolean atStart, int node) {
+        if (atStart) {
+            start = node;
+        } else {
+            tail = node;
+        }
+        stale = true;
+    }
+
+    int bitBetween(int a, int b) {
+        return b == a + 1 ? Lattice.EAST : b == a - 1 ? Lattice.WEST : b > a ? Lattice.NORTH : Lattice.SOUTH;
+    }
+
+    private void sort() {
+        if (!stale) {
+            return;
+        }
+        int node = start;
+        if (closed()) {
+            node = 0;
+            while (used[node] == 0) {
+                node++;
+            }
+        }
+        int first = node;
+        int from = 0;
+        ordered = 0;
+        while (true) {
+            order[ordered] = node;
+            position[node] = ordered++;
+            int bits = used[node] & ~from;
+            if (bits == 0) {
+                break;
+            }
+            int bit = Integer.lowestOneBit(bits);
+            node = grid.step(node, bit);
+            from = CoarseGrid.opposite(bit);
+            if (node == first) {
+                break;
+            }
+        }
+        stale = false;
+    }
+
+    /** The nodes in order from the start to the tail, or once round from the given node towards the given bit. */
+    int[] nodes() {
+        stale = true;
+        sort();
+        return java.util.Arrays.copyOf(order, ordered);
+    }
+}

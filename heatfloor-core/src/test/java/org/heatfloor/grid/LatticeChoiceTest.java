@@ -1,0 +1,95 @@
+package org.heatfloor.grid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.heatfloor.area.KeepOut;
+import org.heatfloor.area.KeepOutKind;
+import org.heatfloor.area.Room;
+import org.heatfloor.area.TradeLength;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKTReader;
+
+class LatticeChoiceTest {
+
+    private static final Membrane MEMBRANE =
+            new Membrane(Amounts.millimetres(34), Amounts.millimetres(22), Amounts.millimetres(9), Optional.empty());
+    private static final String ELL = "POLYGON ((0 0, 2410 0, 2410 1640, 2110 1640, 2110 1960, 0 1960, 0 0))";
+
+    @Test
+    void no_phase_of_a_fine_sweep_does_better_in_a_rectangle() {
+        Room room = Room.ofWkt("POLYGON ((0 0, 1000 0, 1000 700, 0 700, 0 0))", Units.MILLIMETRE);
+        TradeLength clearance = TradeLength.of(Amounts.millimetres(60));
+
+        StudLattice chosen = LatticeChoice.choose(MEMBRANE, room, clearance, List.of());
+
+        int channels = ChannelGrid.of(chosen, room, clearance, List.of()).freeChannels();
+        int best = 0;
+        for (int x = 0; x < 34; x++) {
+            for (int y = 0; y < 34; y++) {
+                StudLattice swept = StudLattice.of(
+                        MEMBRANE,
+                        new GeometryFactory().createPoint(new Coordinate(x, y)),
+                        Units.MILLIMETRE,
+                        Amounts.degrees(0));
+                best = Math.max(
+                        best, ChannelGrid.of(swept, room, clearance, List.of()).freeChannels());
+            }
+        }
+        // By hand: floor(880 / 34) + 1 = 26 columns, floor(580 / 34) + 1 = 18 rows; 25 * 18 + 26 * 17 channels.
+        assertThat(best).isEqualTo(25 * 18 + 26 * 17);
+        assertThat(channels).isEqualTo(best);
+    }
+
+    @Test
+    void turns_with_the_room() throws ParseException {
+        Polygon straight = (Polygon) wkt(ELL);
+        TradeLength clearance = TradeLength.of(Amounts.millimetres(60));
+        Geometry pan = wkt("POLYGON ((300 1500, 600 1500, 600 1960, 300 1960, 300 1500))");
+        StudLattice plain =
+                LatticeChoice.choose(MEMBRANE, Room.of(straight, Units.MILLIMETRE), clearance, List.of(cupboard(pan)));
+        AffineTransformation turn = AffineTransformation.rotationInstance(Math.toRadians(20));
+        Room turnedRoom = Room.of((Polygon) turn.transform(straight), Units.MILLIMETRE);
+        List<KeepOut> turnedPan = List.of(cupboard(turn.transform(pan)));
+
+        StudLattice turned = LatticeChoice.choose(MEMBRANE, turnedRoom, clearance, turnedPan);
+
+        assertThat(turned.angle().to(Units.DEGREE).getValue().doubleValue()).isCloseTo(20, within(1e-9));
+        assertThat(ChannelGrid.of(turned, turnedRoom, clearance, turnedPan).freeChannels())
+                .isEqualTo(ChannelGrid.of(plain, Room.of(straight, Units.MILLIMETRE), clearance, List.of(cupboard(pan)))
+                        .freeChannels());
+    }
+
+    @Test
+    void the_same_input_gives_the_same_lattice() {
+        TradeLength clearance = TradeLength.of(Amounts.millimetres(60));
+        StudLattice first = LatticeChoice.choose(MEMBRANE, Room.ofWkt(ELL, Units.MILLIMETRE), clearance, List.of());
+        StudLattice again = LatticeChoice.choose(MEMBRANE, Room.ofWkt(ELL, Units.MILLIMETRE), clearance, List.of());
+
+        assertThat(again.origin()).isEqualTo(first.origin());
+        assertThat(again.angle()).isEqualTo(first.angle());
+    }
+
+    private static KeepOut cupboard(Geometry shape) {
+        return KeepOut.of(
+                "cupboard",
+                KeepOutKind.FIXED_FURNITURE,
+                shape,
+                Units.MILLIMETRE,
+                TradeLength.of(Amounts.millimetres(30)));
+    }
+
+    private static Geometry wkt(String text) throws ParseException {
+        return new WKTReader().read(text);
+    }
+}
