@@ -7,8 +7,11 @@ import java.util.Set;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.heatfloor.area.Door;
+import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
-import org.heatfloor.quantity.Amounts;
+import org.heatfloor.area.PriorityZone;
+import org.heatfloor.grid.Membrane;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -18,8 +21,8 @@ import org.locationtech.jts.geom.Polygon;
 /** What must hold between the parts of a room file. Each check is made as far as its parts could be read. */
 final class RoomFileChecks {
 
-    /** A start this near a wall face counts as on it: finer than a tape reads, coarser than any rounding of coordinates. */
-    static final double ON_WALL_METRES = 0.005;
+    /** A start this near a wall face counts as on it, as the library has it. */
+    static final double ON_WALL_METRES = 0.025;
 
     /** A door's line may be drawn in the reveal, this far from the wall face. */
     static final double IN_REVEAL_METRES = 0.3;
@@ -38,7 +41,7 @@ final class RoomFileChecks {
     }
 
     /** The outline where its size is believable, so that nothing is judged against one that is not. */
-    Optional<Polygon> floor(Optional<Polygon> outline, Optional<RoomFile.Membrane> membrane) {
+    Optional<Polygon> floor(Optional<Polygon> outline, Optional<Membrane> membrane) {
         if (outline.isEmpty()) {
             return outline;
         }
@@ -77,10 +80,10 @@ final class RoomFileChecks {
         }
     }
 
-    void keepOuts(Optional<Polygon> outline, List<Optional<RoomFile.KeepOut>> keepOuts) {
-        names("keepOuts", keepOuts, RoomFile.KeepOut::name);
+    void keepOuts(Optional<Polygon> outline, List<Optional<KeepOut>> keepOuts) {
+        names("keepOuts", keepOuts, KeepOut::name);
         for (int i = 0; i < keepOuts.size(); i++) {
-            Optional<RoomFile.KeepOut> keepOut = keepOuts.get(i);
+            Optional<KeepOut> keepOut = keepOuts.get(i);
             String key = "keepOuts[" + i + "]";
             if (keepOut.isPresent() && keepOut.get().name().equals("wall")) {
                 faults.add(key + ".name", "'wall'", "another name, since the plan calls the walls so,");
@@ -96,7 +99,7 @@ final class RoomFileChecks {
     }
 
     /** Whether a keep-out takes floor; a joint or a threshold may lie along the wall. */
-    private static boolean meets(Polygon room, RoomFile.KeepOut keepOut) {
+    private static boolean meets(Polygon room, KeepOut keepOut) {
         double radius = radiusMetres(keepOut);
         if (radius > 0) {
             return room.distance(keepOut.shape()) < radius;
@@ -107,14 +110,13 @@ final class RoomFileChecks {
                 : room.relate(keepOut.shape(), "T********");
     }
 
-    private static double radiusMetres(RoomFile.KeepOut keepOut) {
-        Quantity<Length> diameter = keepOut.diameter().orElse(Amounts.metres(0));
-        return diameter.to(Units.METRE).getValue().doubleValue() / 2;
+    private static double radiusMetres(KeepOut keepOut) {
+        return keepOut.radius().to(Units.METRE).getValue().doubleValue();
     }
 
-    void zones(Optional<Polygon> outline, List<Optional<RoomFile.Zone>> zones) {
+    void zones(Optional<Polygon> outline, List<Optional<PriorityZone>> zones) {
         for (int i = 0; i < zones.size(); i++) {
-            Optional<RoomFile.Zone> zone = zones.get(i);
+            Optional<PriorityZone> zone = zones.get(i);
             if (zone.isPresent()
                     && outline.isPresent()
                     && !outline.get().relate(zone.get().shape(), "T********")) {
@@ -123,9 +125,9 @@ final class RoomFileChecks {
         }
     }
 
-    void doors(Optional<Polygon> outline, List<Optional<RoomFile.Door>> doors) {
+    void doors(Optional<Polygon> outline, List<Optional<Door>> doors) {
         for (int i = 0; i < doors.size(); i++) {
-            Optional<RoomFile.Door> door = doors.get(i);
+            Optional<Door> door = doors.get(i);
             if (door.isPresent()
                     && outline.isPresent()
                     && !outline.get()
@@ -136,7 +138,7 @@ final class RoomFileChecks {
         }
     }
 
-    void start(Optional<Polygon> outline, Optional<RoomFile.Cable> cable, List<Optional<RoomFile.KeepOut>> keepOuts) {
+    void start(Optional<Polygon> outline, Optional<RoomFile.Cable> cable, List<Optional<KeepOut>> keepOuts) {
         if (cable.isEmpty()) {
             return;
         }
@@ -149,10 +151,10 @@ final class RoomFileChecks {
                 faults.add(
                         "cable.start",
                         read + ", " + ShapeText.number(off / metres) + " from the nearest wall,",
-                        "a point on a wall (within 5 mm)");
+                        "a point on a wall (within 25 mm)");
             }
         }
-        for (Optional<RoomFile.KeepOut> keepOut : keepOuts) {
+        for (Optional<KeepOut> keepOut : keepOuts) {
             if (keepOut.isPresent() && holds(keepOut.get(), start)) {
                 faults.add(
                         "cable.start",
@@ -162,14 +164,14 @@ final class RoomFileChecks {
         }
     }
 
-    private static boolean holds(RoomFile.KeepOut keepOut, Geometry start) {
+    private static boolean holds(KeepOut keepOut, Geometry start) {
         double radius = radiusMetres(keepOut);
         return radius > 0
                 ? keepOut.shape().distance(start) <= radius
                 : keepOut.shape() instanceof Polygon && keepOut.shape().intersects(start);
     }
 
-    void spacing(Optional<RoomFile.Cable> cable, Optional<RoomFile.Membrane> membrane) {
+    void spacing(Optional<RoomFile.Cable> cable, Optional<Membrane> membrane) {
         if (cable.isEmpty() || membrane.isEmpty()) {
             return;
         }

@@ -67,14 +67,23 @@ final class Section {
         return Optional.ofNullable(node.get(name));
     }
 
-    /** The result, when neither this object nor anything in it had a fault. */
+    /** The result, when neither this object nor anything in it had a fault and the library takes it. */
     <T> Optional<T> build(Supplier<T> maker) {
         node.fieldNames().forEachRemaining(name -> {
             if (!asked.contains(name)) {
                 fault(shown(name), "an unknown key", "one of " + String.join(", ", sorted(asked)));
             }
         });
-        return faults.count() == faultsBefore ? Optional.of(maker.get()) : Optional.empty();
+        if (faults.count() > faultsBefore) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(maker.get());
+        } catch (IllegalArgumentException e) {
+            // The library refused what the bounds here let pass; its message says what was given and what is expected.
+            faults.add(new Fault(path.isEmpty() ? "file" : path, String.valueOf(e.getMessage())));
+            return Optional.empty();
+        }
     }
 
     /** A name: not blank, in one line. */

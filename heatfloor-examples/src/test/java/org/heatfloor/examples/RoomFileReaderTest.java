@@ -11,10 +11,17 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.TradeLength;
+import org.heatfloor.electrical.ConductorSize;
+import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.grid.MembraneStock;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
+import org.heatfloor.takeoff.Bedding;
+import org.heatfloor.thermal.Climate;
+import org.heatfloor.thermal.Layer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -34,7 +41,7 @@ class RoomFileReaderTest {
     @MethodSource("schoolhouse")
     void everyRoomOfTheSchoolhouseCanBeRead(Path file) throws BadRoomFile {
         RoomFile room = RoomFileReader.read(file);
-        assertThat(room.outline().getArea()).isBetween(1.0, 30.0);
+        assertThat(room.room().polygon().getArea()).isBetween(1.0, 30.0);
         assertThat(room.cable().catalogue()).isNotEmpty();
     }
 
@@ -43,16 +50,16 @@ class RoomFileReaderTest {
         RoomFile room = RoomFileReader.read(resource("/bad-rooms/good.json"));
 
         assertThat(room.coordinateUnit()).isEqualTo(LengthUnit.MILLIMETRE);
-        assertThat(room.outline().getArea()).isCloseTo(2.4 * 1.9 - 0.04, within(1e-12));
+        assertThat(room.room().polygon().getArea()).isCloseTo(2.4 * 1.9 - 0.04, within(1e-12));
         assertThat(room.wallClearance()).contains(TradeLength.of(Amounts.millimetres(60)));
         assertThat(room.keepOuts())
-                .extracting(RoomFile.KeepOut::kind)
+                .extracting(KeepOut::kind)
                 .containsExactly(KeepOutKind.TOILET_FLANGE, KeepOutKind.FURNITURE_ON_LEGS);
         assertThat(room.keepOuts().get(0).clearance()).isEqualTo(TradeLength.studs(7));
         assertThat(room.keepOuts().get(1).freeHeight().map(RoomFileReader::millimetres))
                 .contains(60.0);
-        assertThat(room.membrane().stock().map(RoomFile.Stock::roll)).contains(false);
-        RoomFile.Offer second = room.cable().catalogue().get(1);
+        assertThat(room.membrane().stock().map(MembraneStock::kind)).contains(MembraneStock.Kind.SHEET);
+        HeatingCable second = room.cable().catalogue().get(1);
         assertThat(second.length().to(Units.METRE).getValue().doubleValue()).isCloseTo(24.9936, within(1e-9));
         assertThat(RoomFileReader.millimetres(second.diameter())).isCloseTo(4.7625, within(1e-9));
         assertThat(second.conductors()).isEqualTo(1);
@@ -65,7 +72,9 @@ class RoomFileReaderTest {
                         .getValue()
                         .doubleValue())
                 .isCloseTo(12.2222, within(1e-4));
-        assertThat(room.buildUp()).extracting(RoomFile.Layer::heated).containsExactly(false, true, false);
+        assertThat(room.buildUp().orElseThrow().layers())
+                .extracting(Layer::heated)
+                .containsExactly(false, true, false);
     }
 
     @Test
@@ -76,40 +85,40 @@ class RoomFileReaderTest {
         assertThat(RoomFileReader.millimetres(washroom.cable().jointLength())).isEqualTo(100);
         assertThat(washroom.cable().floorSensor()).isTrue();
         assertThat(washroom.cable().cableHeight()).isEmpty();
-        assertThat(washroom.membrane().origin()).isEmpty();
-        RoomFile.Trowel trowel = washroom.bedding().orElseThrow().over();
-        assertThat(trowel.angle().to(Units.DEGREE).getValue().doubleValue()).isEqualTo(60);
-        assertThat(trowel.contact().to(Units.PERCENT).getValue().doubleValue()).isEqualTo(95);
-        assertThat(trowel.density().to(Units.KILOGRAM_PER_LITRE).getValue().doubleValue())
+        assertThat(washroom.origin()).isEmpty();
+        Bedding bedding = washroom.bedding().orElseThrow();
+        assertThat(bedding.trowelOver().angle().to(Units.DEGREE).getValue().doubleValue())
+                .isEqualTo(60);
+        assertThat(bedding.contact().to(Units.PERCENT).getValue().doubleValue()).isEqualTo(95);
+        assertThat(bedding.density().to(Units.KILOGRAM_PER_LITRE).getValue().doubleValue())
                 .isCloseTo(1.6, within(1e-12));
-        assertThat(trowel.waterByMass()).isEqualTo(0.25);
+        assertThat(bedding.water().to(Units.ONE).getValue().doubleValue()).isEqualTo(0.25);
     }
 
     @Test
-    void mortarIsStatedForBothTrowelsOrForOne() throws Exception {
-        RoomFile.Bedding bedding =
+    void mortarIsAsTheFileSays() throws Exception {
+        Bedding bedding =
                 RoomFileReader.read(resource("/bad-rooms/good.json")).bedding().orElseThrow();
 
-        assertThat(bedding.under().waterByMass()).isEqualTo(0.22);
-        assertThat(bedding.over().waterByMass()).isEqualTo(0.22);
-        assertThat(bedding.under().angle().to(Units.DEGREE).getValue().doubleValue())
+        assertThat(bedding.water().to(Units.ONE).getValue().doubleValue()).isEqualTo(0.22);
+        assertThat(bedding.trowelUnder().angle().to(Units.DEGREE).getValue().doubleValue())
                 .isEqualTo(45);
-        assertThat(bedding.over().angle().to(Units.DEGREE).getValue().doubleValue())
+        assertThat(bedding.trowelOver().angle().to(Units.DEGREE).getValue().doubleValue())
                 .isEqualTo(60);
     }
 
     @Test
     void conductorsAreSizesOrGauges() throws Exception {
-        RoomFile.ConductorSize washroom =
+        ConductorSize washroom =
                 RoomFileReader.read(Path.of("rooms/washroom.json")).supply().conductor();
-        RoomFile.ConductorSize bootRoom =
+        ConductorSize bootRoom =
                 RoomFileReader.read(Path.of("rooms/boot-room.json")).supply().conductor();
 
-        assertThat(washroom).isInstanceOf(RoomFile.ConductorSize.CrossSection.class);
-        assertThat(bootRoom).isEqualTo(new RoomFile.ConductorSize.Gauge(12));
+        assertThat(washroom).isEqualTo(ConductorSize.of("2.5 mm²"));
+        assertThat(bootRoom).isEqualTo(ConductorSize.ofGauge(12));
         assertThat(RoomFileReader.read(Path.of("rooms/boot-room.json"))
                         .climate()
-                        .flatMap(RoomFile.Climate::heatLoss))
+                        .flatMap(Climate::heatLoss))
                 .isEqualTo(Optional.empty());
     }
 
