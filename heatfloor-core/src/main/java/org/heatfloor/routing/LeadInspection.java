@@ -8,6 +8,8 @@ import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.locationtech.jts.algorithm.LineIntersector;
+import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 
@@ -191,12 +193,21 @@ final class LeadInspection {
         }
     }
 
-    /** Two leads of one cable that cross would lie on each other. */
+    /** Two leads of one cable may leave the wall side by side, but not cross one on the other. */
     private void leadsCrossing(DrawnLine first, DrawnLine second) {
-        DrawnLine through = first.reversed().then(second);
-        List<Coordinate> crossings = DrawnSeparation.crossings(through, first.segments());
-        if (!crossings.isEmpty()) {
-            findings.warning(CheckFindings.LEAD_PLACE, "the two cold leads cross, one on the other", crossings.get(0));
+        LineIntersector intersector = new RobustLineIntersector();
+        for (int i = 0; i < first.segments(); i++) {
+            for (int j = 0; j < second.segments(); j++) {
+                intersector.computeIntersection(
+                        first.point(i), first.point(i + 1), second.point(j), second.point(j + 1));
+                if (intersector.isProper()) {
+                    findings.warning(
+                            CheckFindings.LEAD_PLACE,
+                            "the two cold leads cross, one on the other",
+                            intersector.getIntersection(0));
+                    return;
+                }
+            }
         }
     }
 }
