@@ -96,6 +96,21 @@ public record BuildUp(List<Layer> layers, List<Quantity<ThermalInsulance>> conta
     }
 
     /**
+     * The same build-up with a layer, such as an insulating board, put in straight under the heated layer.
+     *
+     * @param board the layer, not heated
+     * @return the build-up
+     */
+    public BuildUp withLayerUnderHeated(Layer board) {
+        int at = heatedIndex() + 1;
+        List<Layer> more = new ArrayList<>(layers);
+        more.add(at, board);
+        List<Quantity<ThermalInsulance>> moreContacts = new ArrayList<>(contacts);
+        moreContacts.add(at - 1, Amounts.of(0, Units.SQUARE_METRE_KELVIN_PER_WATT));
+        return new BuildUp(more, moreContacts);
+    }
+
+    /**
      * The layer the cable lies in.
      *
      * @return the heated layer

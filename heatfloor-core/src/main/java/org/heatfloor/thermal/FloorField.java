@@ -87,6 +87,26 @@ public final class FloorField {
     }
 
     /**
+     * What a floor sensor in the plane of the cables reads at a place, beside the surface it stands for.
+     *
+     * @param xMetres distance along x, metres
+     * @param yMetres distance along y, metres
+     * @return the reading
+     * @throws IllegalArgumentException if the place lies outside the bounding rectangle
+     */
+    public SensorReading sensorAt(double xMetres, double yMetres) {
+        Quantity<Temperature> reading = inCablePlane(xMetres, yMetres);
+        SurfaceSummary summary = heated();
+        double kelvin = Si.kelvin("reading", reading);
+        return new SensorReading(
+                reading,
+                summary.mean(),
+                summary.max(),
+                Amounts.kelvins(kelvin - Si.kelvin("mean", summary.mean())),
+                Amounts.kelvins(kelvin - Si.kelvin("max", summary.max())));
+    }
+
+    /**
      * The floor as a whole.
      *
      * @return its summary

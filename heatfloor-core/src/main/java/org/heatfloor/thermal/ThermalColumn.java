@@ -91,6 +91,9 @@ final class ThermalColumn {
         }
 
         void layer(double thickness, double conductivity, double volumetricHeat) {
+            if (!(thickness > 0)) {
+                return;
+            }
             int cells = (int) Math.min(MOST_CELLS, Math.max(LEAST_CELLS, Math.ceil(thickness / LONGEST_CELL)));
             double step = thickness / cells;
             for (int c = 0; c < cells; c++) {
@@ -166,7 +169,28 @@ final class ThermalColumn {
         return 1 / least;
     }
 
-    private double node(double[] state, int node) {
+    /** Factors by which the distance to a steady state shrinks in some seconds. */
+    double[] decay(double seconds) {
+        double[] factor = new double[rate.length];
+        for (int e = 0; e < rate.length; e++) {
+            factor[e] = Math.exp(-rate[e] * seconds);
+        }
+        return factor;
+    }
+
+    /** Moves a state towards a steady one by such factors, in place. */
+    static void approach(double[] state, double[] steady, double[] decay) {
+        for (int e = 0; e < state.length; e++) {
+            state[e] = steady[e] + (state[e] - steady[e]) * decay[e];
+        }
+    }
+
+    /** Number of nodes from the surface down. */
+    int nodes() {
+        return rootCapacity.length;
+    }
+
+    double node(double[] state, int node) {
         double sum = 0;
         for (int e = 0; e < state.length; e++) {
             sum += vector[e][node] * state[e];
