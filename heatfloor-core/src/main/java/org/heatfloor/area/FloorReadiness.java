@@ -138,7 +138,8 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
         for (Point end : List.of(joint.getStartPoint(), joint.getEndPoint())) {
             double gap = floor.getBoundary().distance(end);
             for (KeepOut other : keepOuts) {
-                boolean otherJoint = other.kind() == KeepOutKind.MOVEMENT_JOINT && !other.name().equals(name);
+                boolean otherJoint = other.kind() == KeepOutKind.MOVEMENT_JOINT
+                        && !other.name().equals(name);
                 gap = otherJoint ? Math.min(gap, other.distanceMetres(end)) : gap;
             }
             if (floor.contains(end) && gap > REACH_METRES) {

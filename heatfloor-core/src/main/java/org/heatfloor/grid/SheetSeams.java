@@ -57,7 +57,8 @@ public final class SheetSeams {
             for (int row = 0; row < grid.rows(); row++) {
                 crossing += grid.isFreeEast(column - 1, row) && grid.isFreeEast(column, row) ? 1 : 0;
             }
-            seams.add(seam("column " + column, grid.junction(column, 0), grid.junction(column, grid.rows() - 1), crossing));
+            seams.add(seam(
+                    "column " + column, grid.junction(column, 0), grid.junction(column, grid.rows() - 1), crossing));
         }
         for (int row = along - 1; row < grid.rows(); row += along) {
             int crossing = 0;
@@ -77,8 +78,7 @@ public final class SheetSeams {
         double metres = Si.positive(what, size, Units.METRE);
         int whole = (int) Math.floor(metres / pitch + 1e-6);
         if (whole < 1) {
-            throw new IllegalArgumentException(
-                    what + ": " + size + " was given; at least one stud pitch is expected");
+            throw new IllegalArgumentException(what + ": " + size + " was given; at least one stud pitch is expected");
         }
         double rest = metres - whole * pitch;
         if (rest > 0.0005) {

@@ -28,7 +28,9 @@ class FloorReadinessTest {
         assertThat(ready.bays()).hasSize(1);
         assertThat(ready.findings()).extracting(Finding::message).anySatisfy(m -> assertThat(m)
                 .contains("2 joints across it would make 3 bays of 5.67 m"));
-        assertThat(ready.findings()).filteredOn(f -> f.subject().equals("bay 1")).hasSize(3);
+        assertThat(ready.findings())
+                .filteredOn(f -> f.subject().equals("bay 1"))
+                .hasSize(3);
         assertThat(ready.findings()).allSatisfy(f -> assertThat(f.severity()).isNotEqualTo(Severity.ERROR));
     }
 
@@ -54,8 +56,8 @@ class FloorReadinessTest {
     void a_joint_that_ends_short_parts_nothing() {
         Room hall = Room.ofWkt("POLYGON ((0 0, 10 0, 10 4, 0 4, 0 0))", Units.METRE);
 
-        FloorReadiness ready = check(
-                hall, List.of(joint("middle joint", "LINESTRING (5 0, 5 3.8)")), JointRule.heatedUnitedKingdom());
+        FloorReadiness ready =
+                check(hall, List.of(joint("middle joint", "LINESTRING (5 0, 5 3.8)")), JointRule.heatedUnitedKingdom());
 
         assertThat(ready.bays()).hasSize(1);
         assertThat(ready.findings()).anySatisfy(f -> {
@@ -80,7 +82,11 @@ class FloorReadinessTest {
         assertThat(JointRule.interiorNorthAmerica().source().kind()).isEqualTo(Source.Kind.DOCUMENT);
         assertThat(JointRule.heatedNorthAmerica().source().kind()).isEqualTo(Source.Kind.COMMON_PRACTICE);
         assertThat(JointRule.heatedScreedEurope().source().kind()).isEqualTo(Source.Kind.FROM_MEMORY);
-        assertThat(JointRule.interiorNorthAmerica().longestSide().to(Units.METRE).getValue().doubleValue())
+        assertThat(JointRule.interiorNorthAmerica()
+                        .longestSide()
+                        .to(Units.METRE)
+                        .getValue()
+                        .doubleValue())
                 .isCloseTo(7.62, within(1e-12));
     }
 
@@ -91,8 +97,7 @@ class FloorReadinessTest {
     }
 
     private static FloorReadiness check(Room room, List<KeepOut> joints, JointRule rule) {
-        return FloorReadiness.of(
-                room, joints, HeatableArea.of(room, WALL, joints, Amounts.millimetres(34)), rule);
+        return FloorReadiness.of(room, joints, HeatableArea.of(room, WALL, joints, Amounts.millimetres(34)), rule);
     }
 
     private static KeepOut joint(String name, String line) {

@@ -17,8 +17,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 
 class SheetSeamsTest {
 
-    private static final Membrane MEMBRANE = new Membrane(
-            Amounts.millimetres(34), Amounts.millimetres(22), Amounts.millimetres(9), Optional.empty());
+    private static final Membrane MEMBRANE =
+            new Membrane(Amounts.millimetres(34), Amounts.millimetres(22), Amounts.millimetres(9), Optional.empty());
 
     @Test
     void sheets_of_whole_studs_stay_in_phase() {
@@ -26,8 +26,10 @@ class SheetSeamsTest {
 
         assertThat(seams.findings()).isEmpty();
         // 2448 mm by 1224 mm hold 73 by 37 channel lines; seams at line 35 and 71 across, 17 and 35 along.
-        assertThat(seams.seams()).extracting(Seam::name)
-                .containsExactly("seam along column 35", "seam along column 71", "seam along row 17", "seam along row 35");
+        assertThat(seams.seams())
+                .extracting(Seam::name)
+                .containsExactly(
+                        "seam along column 35", "seam along column 71", "seam along row 17", "seam along row 35");
         assertThat(seams.seams().get(0).crossingChannels()).isEqualTo(33);
     }
 
@@ -48,8 +50,7 @@ class SheetSeamsTest {
 
         // The channel is 34 − 22 = 12 mm wide; a cable of 5 mm has 7 mm of play.
         Finding passes = seams.slipped(seam, Amounts.millimetres(7), Amounts.millimetres(5), TradeLength.studs(3));
-        Finding wholePitch =
-                seams.slipped(seam, Amounts.millimetres(68), Amounts.millimetres(5), TradeLength.studs(3));
+        Finding wholePitch = seams.slipped(seam, Amounts.millimetres(68), Amounts.millimetres(5), TradeLength.studs(3));
 
         assertThat(passes.severity()).isEqualTo(Severity.NOTE);
         assertThat(wholePitch.severity()).isEqualTo(Severity.NOTE);
@@ -65,7 +66,10 @@ class SheetSeamsTest {
 
         // 44 mm are 10 mm beyond a pitch; 33 channels at one run in three: 11 runs; 11 (√(34² + 10²) − 34) = 15.8 mm.
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.message()).contains("11 runs").contains("16 mm more cable").contains("10 mm");
+        assertThat(finding.message())
+                .contains("11 runs")
+                .contains("16 mm more cable")
+                .contains("10 mm");
         assertThat(seams.slipped(seam, Amounts.millimetres(24), Amounts.millimetres(5), TradeLength.studs(3))
                         .message())
                 .contains("10 mm");
@@ -82,7 +86,6 @@ class SheetSeamsTest {
     }
 
     private static MembraneStock sheet(double width, double length) {
-        return new MembraneStock(
-                MembraneStock.Kind.SHEET, Amounts.millimetres(width), Amounts.millimetres(length));
+        return new MembraneStock(MembraneStock.Kind.SHEET, Amounts.millimetres(width), Amounts.millimetres(length));
     }
 }

@@ -43,8 +43,8 @@ public class LatticeBench {
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final TradeLength WALL = TradeLength.of(Amounts.millimetres(60));
 
-    private final Membrane membrane = new Membrane(
-            Amounts.millimetres(50), Amounts.millimetres(32), Amounts.millimetres(9), Optional.empty());
+    private final Membrane membrane =
+            new Membrane(Amounts.millimetres(50), Amounts.millimetres(32), Amounts.millimetres(9), Optional.empty());
     private final Room room = Room.ofWkt("POLYGON ((0 0, 4 0, 4 3, 0 3, 0 0))", Units.METRE);
     private final List<KeepOut> fixtures = new ArrayList<>();
     private final List<Point> junctions = new ArrayList<>();
@@ -56,7 +56,8 @@ public class LatticeBench {
     public void place() {
         Random random = new Random(12);
         for (int i = 0; i < 20; i++) {
-            Point at = FACTORY.createPoint(new Coordinate(0.2 + 3.6 * random.nextDouble(), 0.2 + 2.6 * random.nextDouble()));
+            Point at = FACTORY.createPoint(
+                    new Coordinate(0.2 + 3.6 * random.nextDouble(), 0.2 + 2.6 * random.nextDouble()));
             if (i % 2 == 0) {
                 fixtures.add(KeepOut.round(
                         "flange " + i,
@@ -66,14 +67,14 @@ public class LatticeBench {
                         Amounts.millimetres(110),
                         TradeLength.of(Amounts.millimetres(80))));
             } else {
-                Point other = FACTORY.createPoint(new Coordinate(at.getX() + 0.1, at.getY() + 0.15 * random.nextDouble()));
+                Point other =
+                        FACTORY.createPoint(new Coordinate(at.getX() + 0.1, at.getY() + 0.15 * random.nextDouble()));
                 Geometry box = at.union(other).convexHull().buffer(0.06);
                 fixtures.add(KeepOut.of(
                         "box " + i, KeepOutKind.OTHER, box, Units.METRE, TradeLength.of(Amounts.millimetres(50))));
             }
         }
-        lattice = StudLattice.of(
-                membrane, FACTORY.createPoint(new Coordinate(0, 0)), Units.METRE, Amounts.degrees(0));
+        lattice = StudLattice.of(membrane, FACTORY.createPoint(new Coordinate(0, 0)), Units.METRE, Amounts.degrees(0));
         region = HeatableArea.of(room, WALL, fixtures, membrane.studPitch()).region();
         ChannelGrid grid = grid();
         for (int row = 0; row < grid.rows(); row++) {
