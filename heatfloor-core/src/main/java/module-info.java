@@ -9,14 +9,19 @@
 module org.heatfloor.core {
     requires transitive java.measure;
     requires transitive org.locationtech.jts;
+    requires hipparchus.core;
+    requires hipparchus.fft;
     requires tech.units.indriya;
     requires static transitive org.jspecify;
     requires static org.apiguardian.api;
 
     exports org.heatfloor.area;
+    exports org.heatfloor.electrical;
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
+    exports org.heatfloor.plan;
     exports org.heatfloor.quantity;
-    exports org.heatfloor.takeoff;
     exports org.heatfloor.routing;
+    exports org.heatfloor.takeoff;
+    exports org.heatfloor.thermal;
 }

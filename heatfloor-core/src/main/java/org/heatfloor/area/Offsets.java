@@ -90,6 +90,18 @@ final class Offsets {
         return OverlayNG.overlay(a, b, OverlayNG.UNION, GRID);
     }
 
+    /** The polygons among the parts of a geometry, the largest first. */
+    static List<Polygon> polygons(Geometry geometry) {
+        List<Polygon> out = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+                out.add(polygon);
+            }
+        }
+        out.sort((a, b) -> Double.compare(b.getArea(), a.getArea()));
+        return List.copyOf(out);
+    }
+
     private static double enlarged(double distanceMetres) {
         return distanceMetres / LOST_AT_JOINS + LOST_TO_GRID_METRES;
     }

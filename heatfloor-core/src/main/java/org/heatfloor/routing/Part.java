@@ -22,13 +22,13 @@ final class Part {
     /** Least spacing in pitches, not rounded. */
     final double spacing;
 
-    Part(RouteSite site, Frame frame, Lattice lattice, LeadWays leads) {
+    Part(RouteSite site, Frame frame, Lattice lattice, double area, LeadWays leads) {
         this.site = site;
         this.frame = frame;
         this.lattice = lattice;
         this.leads = leads;
         spacing = site.minSpacing / site.pitch;
-        area = lattice.unionOfSquares(spacing);
+        this.area = area;
         waysAt = new ArrayList<>();
         for (int v = 0; v < lattice.free.length; v++) {
             waysAt.add(List.of());
