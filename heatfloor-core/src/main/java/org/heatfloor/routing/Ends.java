@@ -13,8 +13,10 @@ import org.locationtech.jts.geom.Coordinate;
  * @param run run of the path, counted from this end, on which the joint lies
  * @param fromRunStart metres from the start of that run to the beginning of the heating part
  * @param slack metres by which the joint may still be moved on along the run
+ * @param back metres by which the joint may be moved back into the strip along the wall, where the lead comes straight; the
+ *     heating part still begins clear of the wall
  */
-record Ends(LeadWays.Way way, int run, double fromRunStart, double slack) {
+record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double back) {
 
     /** The best end for a path read from its first point, or from its last when reversed; null if there is none. */
     static @Nullable Ends of(Part part, LatticePath path, boolean reversed) {
@@ -36,7 +38,7 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack) {
                 double at = before + site.jointLength;
                 double slack = length - site.bendRadius - at;
                 if (slack >= 0) {
-                    Ends end = new Ends(way, run, at, slack);
+                    Ends end = new Ends(way, run, at, slack, run == 0 && way.bit() == bit ? back(site, way) : 0);
                     if (best == null || end.price(path, reversed) < best.price(path, reversed)) {
                         best = end;
                     }
@@ -46,6 +48,12 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack) {
             }
         }
         return best;
+    }
+
+    private static double back(RouteSite site, LeadWays.Way way) {
+        double bend = way.along() == 0 ? 0 : 0.007 + site.bendRadius;
+        double straight = Math.abs(way.along()) > 2 * site.pitch ? way.inMetres() : way.inMetres() / 2;
+        return Math.max(0, Math.min(site.jointLength, straight - bend));
     }
 
     private double price(LatticePath path, boolean reversed) {
