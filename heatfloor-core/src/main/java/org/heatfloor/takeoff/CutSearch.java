@@ -23,7 +23,7 @@ final class CutSearch {
 
     private static final int PACKING_NODES = 20_000;
     private static final int MOST_PHASES = 64;
-    private static final int MOST_PIECES = 5_000;
+    private static final int MOST_PIECES = 2_000;
 
     private static final Comparator<Candidate> BEST = Comparator.<Candidate>comparingInt(c -> c.packing.stocks())
             .thenComparingInt(Candidate::slender)

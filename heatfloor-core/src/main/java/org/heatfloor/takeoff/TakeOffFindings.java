@@ -25,7 +25,7 @@ final class TakeOffFindings {
         takeOff.membraneCut().ifPresent(cut -> membrane(findings, cut));
         brief.bedding.ifPresent(bedding -> beds(findings, bedding, takeOff.mortars()));
         cable(findings, brief);
-        takeOff.layout().ifPresent(layout -> findings.addAll(TileFindings.of(layout)));
+        takeOff.layout().ifPresent(layout -> findings.addAll(TileFindings.of(layout, brief)));
         takeOff.height().ifPresent(height -> stated(findings, height, brief.stated));
         findings.addAll(DoorSteps.findings(takeOff.doorSteps(), brief.stepRule));
         return findings;

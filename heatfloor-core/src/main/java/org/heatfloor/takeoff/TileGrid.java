@@ -88,12 +88,15 @@ final class TileGrid {
             return;
         }
         Geometry part = OverlayNG.overlay(field.get(f), tile, OverlayNG.INTERSECTION, FloorRegions.GRID);
+        Polygon almost = FloorRegions.rectangle(
+                x + NOTHING_METRES,
+                y + NOTHING_METRES,
+                x + length - NOTHING_METRES,
+                y + width - NOTHING_METRES);
         for (Polygon piece : FloorRegions.polygons(part)) {
             Envelope e = piece.getEnvelopeInternal();
             if (Math.min(e.getWidth(), e.getHeight()) > NOTHING_METRES) {
-                double missing = length * width - piece.getArea();
-                boolean whole = missing < 2 * (length + width) * NOTHING_METRES;
-                laid.add(new Laid(row, column, x, y, piece, whole));
+                laid.add(new Laid(row, column, x, y, piece, piece.covers(almost)));
             }
         }
     }

@@ -10,19 +10,11 @@ import org.heatfloor.quantity.Units;
 
 /** The units a room file may state its coordinates in. */
 enum LengthUnit {
-    MILLIMETRE(Units.MILLIMETRE),
-    CENTIMETRE(Units.CENTIMETRE),
-    METRE(Units.METRE),
-    INCH(Units.INCH),
-    FOOT(Units.FOOT);
-
-    private final Unit<Length> unit;
-    private final double metres;
-
-    LengthUnit(Unit<Length> unit) {
-        this.unit = unit;
-        this.metres = Amounts.of(1, unit).to(Units.METRE).getValue().doubleValue();
-    }
+    MILLIMETRE,
+    CENTIMETRE,
+    METRE,
+    INCH,
+    FOOT;
 
     static Map<String, LengthUnit> words() {
         Map<String, LengthUnit> words = new LinkedHashMap<>();
@@ -33,11 +25,17 @@ enum LengthUnit {
     }
 
     Unit<Length> unit() {
-        return unit;
+        return switch (this) {
+            case MILLIMETRE -> Units.MILLIMETRE;
+            case CENTIMETRE -> Units.CENTIMETRE;
+            case METRE -> Units.METRE;
+            case INCH -> Units.INCH;
+            case FOOT -> Units.FOOT;
+        };
     }
 
     double metres() {
-        return metres;
+        return Amounts.of(1, unit()).to(Units.METRE).getValue().doubleValue();
     }
 
     boolean isImperial() {
@@ -46,6 +44,6 @@ enum LengthUnit {
 
     @Override
     public String toString() {
-        return QuantityText.name(unit);
+        return QuantityText.name(unit());
     }
 }

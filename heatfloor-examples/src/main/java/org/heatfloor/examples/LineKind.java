@@ -8,37 +8,40 @@ import java.awt.BasicStroke;
  */
 enum LineKind {
     /** 01.1: dimensions, hatching, leaders. */
-    NARROW(0.25),
+    NARROW(0.25, ""),
     /** 01.2: edges. */
-    WIDE(0.5),
+    WIDE(0.5, ""),
     /** 02.2 in a width between, so that leads stand back behind the heating cable. */
-    DASHED(0.35, 12, 3),
+    DASHED(0.35, "12 3"),
     /** 04.1: limits that are not edges. */
-    DASH_DOT(0.25, 24, 3, 0.5, 3),
+    DASH_DOT(0.25, "24 3 0.5 3"),
     /** 05.1: the framing of areas. */
-    DASH_DOUBLE_DOT(0.25, 24, 3, 0.5, 3, 0.5, 3),
+    DASH_DOUBLE_DOT(0.25, "24 3 0.5 3 0.5 3"),
     /** 07: sensor leads. */
-    DOTTED(0.35, 0.5, 3);
+    DOTTED(0.35, "0.5 3");
 
     /** Drawing units in a millimetre on paper. */
     static final double UNITS = 100;
 
-    private final BasicStroke stroke;
+    private final double width;
+    private final String dashes;
 
-    LineKind(double width, double... dashes) {
-        float units = (float) (width * UNITS);
-        if (dashes.length == 0) {
-            stroke = new BasicStroke(units, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
-        } else {
-            float[] lengths = new float[dashes.length];
-            for (int i = 0; i < dashes.length; i++) {
-                lengths[i] = (float) dashes[i] * units;
-            }
-            stroke = new BasicStroke(units, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, lengths, 0);
-        }
+    /** @param dashes lengths of dash and gap in turn, in widths, parted by spaces; blank for a continuous line */
+    LineKind(double width, String dashes) {
+        this.width = width;
+        this.dashes = dashes;
     }
 
     BasicStroke stroke() {
-        return stroke;
+        float units = (float) (width * UNITS);
+        if (dashes.isEmpty()) {
+            return new BasicStroke(units, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+        }
+        String[] parts = dashes.split(" ", -1);
+        float[] lengths = new float[parts.length];
+        for (int i = 0; i < parts.length; i++) {
+            lengths[i] = Float.parseFloat(parts[i]) * units;
+        }
+        return new BasicStroke(units, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, lengths, 0);
     }
 }

@@ -4,6 +4,12 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.plan.Plan;
+import org.heatfloor.plan.Planner;
 
 /**
  * Plans the heated floor of one room: {@code ROOM.json OUTDIR}. Writes {@code plan.json} and {@code plan.svg} and prints
@@ -51,13 +57,29 @@ public final class PlanRoom {
         try {
             RoomFile room = RoomFileReader.read(path("file", args[0]));
             Results results = new Results(path("OUTDIR", args[1]));
-            results.write(java.util.Map.of());
-            out.println(room.name());
-            return COMPLETE;
+            return planned(room, results, out);
         } catch (BadRoomFile e) {
             e.faults().forEach(fault -> err.println(fault.line(args[0])));
             return BAD_INPUT;
         }
+    }
+
+    private static int planned(RoomFile room, Results results, PrintStream out) throws BadRoomFile {
+        Plan plan;
+        try {
+            plan = Planner.plan(Briefs.of(room));
+        } catch (IllegalArgumentException e) {
+            // What the library refuses and the reader let pass.
+            throw new BadRoomFile(List.of(new Fault("room", String.valueOf(e.getMessage()))));
+        }
+        List<Finding> findings = new ArrayList<>(plan.findings());
+        findings.addAll(Briefs.assumptions(room));
+        LengthUnit unit = room.coordinateUnit();
+        results.write(Map.of(
+                "plan.json", PlanFile.text(plan, findings, unit),
+                "plan.svg", PlanDrawing.svg(PlanSheets.of(room, plan))));
+        Summary.of(plan, findings, unit).forEach(out::println);
+        return plan.status() == Plan.Status.COMPLETE ? COMPLETE : IMPOSSIBLE;
     }
 
     private static Path path(String key, String text) throws BadRoomFile {

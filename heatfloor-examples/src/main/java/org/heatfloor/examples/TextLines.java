@@ -12,7 +12,7 @@ final class TextLines {
     static List<String> wrapped(String text, int columns) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             if (line.length() > 0 && line.length() + 1 + word.length() > columns) {
                 lines.add(line.toString());
                 line.setLength(0);
