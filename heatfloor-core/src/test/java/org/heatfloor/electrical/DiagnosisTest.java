@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class DiagnosisTest {
 
-    private static final int SEEDS = 50;
+    static final int SEEDS = 20;
 
     private static TestSeries series(String core, SimulatedFault fault, long seed) {
         TestLimits limits = FaultCases.limits(core);

@@ -76,6 +76,35 @@ class PartsTest {
         assertThat(found.control(ElectricalCode.of("NEC 2023"), "t").isError()).isEqualTo(necForbids);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "IEC_60038, 230, 207, 253",
+        "EN_50160, 230, 207, 253",
+        "EN_50160_EXTREME, 230, 195.5, 253",
+        "ANSI_C84_1_RANGE_A, 120, 114, 126",
+        "ANSI_C84_1_RANGE_A, 208, 197, 218",
+        "ANSI_C84_1_RANGE_A, 240, 228, 252",
+        "ANSI_C84_1_RANGE_B, 120, 110, 127",
+        "ANSI_C84_1_RANGE_B, 208, 191, 220",
+        "ANSI_C84_1_RANGE_A_LOAD, 120, 108, 126",
+        "ANSI_C84_1_RANGE_B_LOAD, 120, 104, 127"
+    })
+    void supplyTolerances(String name, double volts, double low, double high) {
+        SupplyTolerance tolerance =
+                switch (name) {
+                    case "IEC_60038" -> SupplyTolerance.IEC_60038;
+                    case "EN_50160" -> SupplyTolerance.EN_50160;
+                    case "EN_50160_EXTREME" -> SupplyTolerance.EN_50160_EXTREME;
+                    case "ANSI_C84_1_RANGE_A" -> SupplyTolerance.ANSI_C84_1_RANGE_A;
+                    case "ANSI_C84_1_RANGE_B" -> SupplyTolerance.ANSI_C84_1_RANGE_B;
+                    case "ANSI_C84_1_RANGE_A_LOAD" -> SupplyTolerance.ANSI_C84_1_RANGE_A_LOAD;
+                    default -> SupplyTolerance.ANSI_C84_1_RANGE_B_LOAD;
+                };
+        // The standards print whole volts.
+        assertThat(volts * tolerance.lowFactor()).isCloseTo(low, within(0.7));
+        assertThat(volts * tolerance.highFactor()).isCloseTo(high, within(0.7));
+    }
+
     @Test
     void longCablesSpendTheLeakageBudget() {
         Supply nec = Cables.supply("NEC 2020", 240, 10, "12 AWG");
