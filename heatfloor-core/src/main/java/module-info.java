@@ -9,6 +9,8 @@
 module org.heatfloor.core {
     requires transitive java.measure;
     requires transitive org.locationtech.jts;
+    requires hipparchus.core;
+    requires hipparchus.fft;
     requires tech.units.indriya;
     requires static transitive org.jspecify;
     requires static org.apiguardian.api;
@@ -17,6 +19,9 @@ module org.heatfloor.core {
     exports org.heatfloor.electrical;
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
+    exports org.heatfloor.plan;
     exports org.heatfloor.quantity;
     exports org.heatfloor.routing;
+    exports org.heatfloor.takeoff;
+    exports org.heatfloor.thermal;
 }

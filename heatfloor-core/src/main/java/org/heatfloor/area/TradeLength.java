@@ -72,6 +72,7 @@ public sealed interface TradeLength {
         /**
          * Checks the count.
          *
+         * @param count the count
          * @throws IllegalArgumentException if it is not between 0 and 1000
          */
         public Studs {

@@ -25,6 +25,12 @@ public record Finding(
     /**
      * Checks the parts.
      *
+     * @param severity how much it weighs
+     * @param subject the thing judged, by the name its owner gave it (a cable, a keep-out, a wall, a layer)
+     * @param message one sentence a fitter can act on
+     * @param value the figure found, where there is one
+     * @param limit the limit it was held against, where there is one
+     * @param source what the limit rests on
      * @throws IllegalArgumentException if subject or message is blank
      */
     public Finding {

@@ -27,6 +27,8 @@ public record Source(Kind kind, String text) {
     /**
      * Checks the parts.
      *
+     * @param kind whether a document was read, a document is recalled, the trade does it so, or it follows by calculation
+     * @param text document, edition and clause; for common practice, what the practice is
      * @throws IllegalArgumentException if the text is blank
      */
     public Source {

@@ -24,6 +24,10 @@ public record Membrane(
     /**
      * Checks the sizes.
      *
+     * @param studPitch distance of neighbouring stud centres
+     * @param studDiameter diameter of a stud
+     * @param height height of a stud
+     * @param stock how it is sold, where known
      * @throws IllegalArgumentException if pitch is not 5 mm to 500 mm, the stud is not above zero and below the pitch, or
      *     the height not above zero and at most 100 mm
      */

@@ -25,6 +25,9 @@ public record MembraneStock(Kind kind, Quantity<Length> width, Quantity<Length> 
     /**
      * Checks the sizes.
      *
+     * @param kind sheet or roll
+     * @param width its width
+     * @param length its length
      * @throws IllegalArgumentException if a size is not greater than zero
      */
     public MembraneStock {

@@ -1,0 +1,145 @@
+package org.heatfloor.takeoff;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.heatfloor.area.Door;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+
+/** Steps at doors and what would make them flush. */
+final class DoorSteps {
+
+    /** Square notches as commonly sold, width, depth and gap alike, in millimetres (common practice, no source). */
+    private static final double[] TRADE_NOTCHES = {4, 6, 8, 10, 12};
+
+    /** Least embedded bed, 3/32 in: ANSI A108.5, 2.2.2. */
+    static final double LEAST_BED_METRES = 3.0 / 32 * 0.0254;
+
+    /** Thickest bed of the larger-tile mortars, 1/2 in embedded: ANSI A118.1, A118.4 and A118.15, suffix H. */
+    static final double THICKEST_BED_METRES = 0.5 * 0.0254;
+
+    private static final double THINNEST_TILE_METRES = 0.006;
+    private static final double THINNEST_MEMBRANE_METRES = 0.003;
+
+    private DoorSteps() {}
+
+    static List<DoorStep> of(List<Door> doors, FloorHeight height, Bedding bedding, StepRule rule) {
+        List<DoorStep> steps = new ArrayList<>();
+        for (Door door : doors) {
+            door.adjacentFloorHeight().ifPresent(beyond -> {
+                double step = height.totalMetres() - Si.in("floor beyond", beyond, Units.METRE);
+                var amount = Amounts.millimetres(step * 1000);
+                StepVerdict verdict = rule.verdict(amount);
+                List<Remedy> remedies =
+                        verdict == StepVerdict.FLUSH ? List.of() : remedies(step, height, bedding, rule);
+                steps.add(new DoorStep(door.name(), amount, verdict, rule.run(amount), rule.source(verdict), remedies));
+            });
+        }
+        return steps;
+    }
+
+    private static List<Remedy> remedies(double step, FloorHeight height, Bedding bedding, StepRule rule) {
+        List<Remedy> remedies = new ArrayList<>();
+        double contact = Bedding.contactShare(bedding.contact());
+        trowels(remedies, "under the membrane", step, bedding.lowerVolumeMetres(), bedding.trowelUnder(), contact);
+        trowels(remedies, "over the membrane", step, bedding.upperVolumeMetres(), bedding.trowelOver(), contact);
+        remedies.removeIf(r -> rule.verdict(r.step()) != StepVerdict.FLUSH);
+        remedies.sort(Comparator.comparingDouble(r -> Math.abs(Si.in("step", r.step(), Units.METRE))));
+        double upright = Si.in("upright", rule.upright(), Units.METRE);
+        double over = step > 0 ? step - upright : step + upright;
+        other(remedies, "tile", over, Si.in("tile", height.tile(), Units.METRE), THINNEST_TILE_METRES, step);
+        other(
+                remedies,
+                "membrane",
+                over,
+                Si.in("membrane", height.membrane(), Units.METRE),
+                THINNEST_MEMBRANE_METRES,
+                step);
+        remedies.add(new Remedy(
+                step > 0
+                        ? "raise the floor beyond, or lower the structural floor here, by " + text(step)
+                        : "level the structural floor up by " + text(-step),
+                Amounts.millimetres(0)));
+        return remedies;
+    }
+
+    private static void trowels(
+            List<Remedy> remedies, String where, double step, double volume, Trowel now, double contact) {
+        for (double notch : TRADE_NOTCHES) {
+            Trowel trowel = new Trowel(
+                    Notch.SQUARE,
+                    Amounts.millimetres(notch),
+                    Amounts.millimetres(notch),
+                    Amounts.millimetres(notch),
+                    now.angle());
+            double bed = (volume - now.combedMetres() + trowel.combedMetres()) / contact;
+            if (bed >= LEAST_BED_METRES && bed <= THICKEST_BED_METRES) {
+                double left = step + bed - volume / contact;
+                remedies.add(new Remedy(
+                        String.format(Locale.ROOT, "comb the bed %s with a square %.0f mm trowel", where, notch),
+                        Amounts.millimetres(left * 1000)));
+            }
+        }
+    }
+
+    /** Another thickness of tile or membrane that brings the step down to what may stand upright. */
+    private static void other(List<Remedy> remedies, String what, double over, double now, double least, double step) {
+        double wanted = now - over;
+        if (wanted >= least) {
+            remedies.add(new Remedy(
+                    "use a " + what + " " + text(wanted) + (over > 0 ? " thick or less" : " thick or more")
+                            + " instead of " + text(now),
+                    Amounts.millimetres((step - over) * 1000)));
+        }
+    }
+
+    private static String text(double metres) {
+        return QuantityText.write(Amounts.millimetres(metres * 1000), 1);
+    }
+
+    static List<Finding> findings(List<DoorStep> steps, StepRule rule) {
+        List<Finding> findings = new ArrayList<>();
+        for (DoorStep step : steps) {
+            Severity severity = step.verdict() == StepVerdict.FLUSH ? Severity.NOTE : Severity.WARNING;
+            String way = Si.in("step", step.step(), Units.METRE) >= 0 ? "higher" : "lower";
+            double rise = Math.abs(Si.in("step", step.step(), Units.METRE));
+            String first = step.remedies().isEmpty()
+                    ? ""
+                    : "; to make it flush: " + step.remedies().get(0).change();
+            String message =
+                    "the floor comes " + text(rise) + " " + way + " than the floor beyond: " + asked(step) + first;
+            findings.add(Finding.of(
+                    severity,
+                    "door '" + step.door() + "'",
+                    message,
+                    Amounts.millimetres(rise * 1000),
+                    limit(step.verdict(), rule),
+                    step.source()));
+        }
+        return findings;
+    }
+
+    private static String asked(DoorStep step) {
+        String run = text(Si.in("run", step.run(), Units.METRE));
+        return switch (step.verdict()) {
+            case FLUSH -> "it may stand upright";
+            case BEVEL -> "bevel it over " + run;
+            case RAMP -> "ramp it over " + run;
+            case TOO_HIGH -> "more than a door may have";
+        };
+    }
+
+    private static javax.measure.Quantity<javax.measure.quantity.Length> limit(StepVerdict verdict, StepRule rule) {
+        return switch (verdict) {
+            case FLUSH -> rule.upright();
+            case BEVEL -> rule.bevelled();
+            case RAMP, TOO_HIGH -> rule.ramped();
+        };
+    }
+}

@@ -1,0 +1,274 @@
+package org.heatfloor.thermal;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Temperature;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.HeatFlux;
+import org.heatfloor.quantity.HeatTransferCoefficient;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+
+/**
+ * Steady surface temperature of a whole floor with its cables as laid, exact for layers that are uniform over the floor:
+ * the heat of the cables is written in cosine modes on the bounding rectangle with insulated edges, every mode is carried
+ * through the layers, and the modes are summed on a grid of 10 mm or finer. So gaps, turns and missed corners show.
+ *
+ * <p>The surface film is one number for the floor, found by the law at the mean surface temperature of the heated part.
+ * Where the floor is not a rectangle, the model's floor goes on to the rectangle's edges.
+ */
+public final class FloorField {
+
+    private final FieldGrid grid;
+    private final FloorShape floor;
+    private final List<CableRun> cables;
+    private final SurfaceLaw law;
+    private final double heatedWithin;
+    private final FieldSolution solution;
+    private final boolean[][] floorMask;
+    private final boolean[][] heatedMask;
+
+    FloorField(
+            FieldGrid grid,
+            FloorShape floor,
+            List<CableRun> cables,
+            SurfaceLaw law,
+            double heatedWithin,
+            FieldSolution solution,
+            boolean[][] floorMask,
+            boolean[][] heatedMask) {
+        this.grid = grid;
+        this.floor = floor;
+        this.cables = cables;
+        this.law = law;
+        this.heatedWithin = heatedWithin;
+        this.solution = solution;
+        this.floorMask = floorMask;
+        this.heatedMask = heatedMask;
+    }
+
+    /**
+     * Starts a field.
+     *
+     * @param buildUp the layers
+     * @param climate room and space below
+     * @param floor the floor
+     * @return a builder with the floor characteristic curve and a grid of 10 mm
+     */
+    public static FloorFieldBuilder builder(BuildUp buildUp, Climate climate, FloorShape floor) {
+        return new FloorFieldBuilder(buildUp, climate, floor);
+    }
+
+    /**
+     * Surface temperature at a place: the modes summed there, not interpolated.
+     *
+     * @param xMetres distance along x, metres
+     * @param yMetres distance along y, metres
+     * @return the temperature
+     * @throws IllegalArgumentException if the place lies outside the bounding rectangle
+     */
+    public Quantity<Temperature> at(double xMetres, double yMetres) {
+        return SteadySection.celsius(ModeSum.at(grid, solution.surfaceModes(), xMetres, yMetres));
+    }
+
+    /**
+     * Temperature in the plane of the cables at a place, as a floor sensor in a channel or a seal beside the cables meets
+     * it. Within one and a half grid steps of a cable it tends to the sheath's temperature and is not resolved.
+     *
+     * @param xMetres distance along x, metres
+     * @param yMetres distance along y, metres
+     * @return the temperature
+     * @throws IllegalArgumentException if the place lies outside the bounding rectangle
+     */
+    public Quantity<Temperature> inCablePlane(double xMetres, double yMetres) {
+        return SteadySection.celsius(ModeSum.at(grid, solution.planeModes(), xMetres, yMetres));
+    }
+
+    /**
+     * What a floor sensor in the plane of the cables reads at a place, beside the surface it stands for.
+     *
+     * @param xMetres distance along x, metres
+     * @param yMetres distance along y, metres
+     * @return the reading
+     * @throws IllegalArgumentException if the place lies outside the bounding rectangle
+     */
+    public SensorReading sensorAt(double xMetres, double yMetres) {
+        Quantity<Temperature> reading = inCablePlane(xMetres, yMetres);
+        SurfaceSummary summary = heated();
+        double kelvin = Si.kelvin("reading", reading);
+        return new SensorReading(
+                reading,
+                summary.mean(),
+                summary.max(),
+                Amounts.kelvins(kelvin - Si.kelvin("mean", summary.mean())),
+                Amounts.kelvins(kelvin - Si.kelvin("max", summary.max())));
+    }
+
+    /**
+     * The floor as a whole.
+     *
+     * @return its summary
+     */
+    public SurfaceSummary floor() {
+        return FieldSummary.over(grid, solution.surfaceKelvin(), floorMask, "floor");
+    }
+
+    /**
+     * The heated part: the floor within half the even spacing of a cable.
+     *
+     * @return its summary
+     */
+    public SurfaceSummary heated() {
+        return FieldSummary.over(grid, solution.surfaceKelvin(), heatedMask, "heated part");
+    }
+
+    /**
+     * The floor within a distance of one cable.
+     *
+     * @param cableIndex which cable, counted from 0 as given
+     * @return its summary
+     * @throws IllegalArgumentException if there is no such cable
+     */
+    public SurfaceSummary heatedBy(int cableIndex) {
+        if (!(cableIndex >= 0 && cableIndex < cables.size())) {
+            throw new IllegalArgumentException(
+                    "cableIndex: " + cableIndex + " was given; 0 to " + (cables.size() - 1) + " is expected");
+        }
+        boolean[][] mask = HeatedMask.near(grid, floorMask, List.of(cables.get(cableIndex)), heatedWithin);
+        return FieldSummary.over(grid, solution.surfaceKelvin(), mask, "part heated by cable " + cableIndex);
+    }
+
+    /**
+     * A part of the floor.
+     *
+     * @param part the part
+     * @return its summary
+     * @throws IllegalArgumentException if no node of the grid lies in it
+     */
+    public SurfaceSummary over(FloorShape part) {
+        boolean[][] mask = part.mask(grid);
+        HeatedMask.and(mask, floorMask);
+        return FieldSummary.over(grid, solution.surfaceKelvin(), mask, "part");
+    }
+
+    /**
+     * Heat into the room: the film times the surface's excess temperature, summed over the grid.
+     *
+     * @return power upwards over the bounding rectangle
+     */
+    public Quantity<Power> upward() {
+        double sum = 0;
+        double[][] t = solution.surfaceKelvin();
+        for (int j = 0; j <= grid.ny(); j++) {
+            for (int i = 0; i <= grid.nx(); i++) {
+                sum += grid.weight(i, j) * (t[j][i] - solution.ambientKelvin());
+            }
+        }
+        return Amounts.watts(sum * grid.cellArea() * solution.film());
+    }
+
+    /**
+     * Heat lost below.
+     *
+     * @return power downwards over the bounding rectangle
+     */
+    public Quantity<Power> downward() {
+        return Amounts.watts(solution.downwardFlux() * grid.width() * grid.height());
+    }
+
+    /**
+     * Heat the cables give off.
+     *
+     * @return the sum over the cables
+     */
+    public Quantity<Power> supplied() {
+        double sum = 0;
+        for (CableRun cable : cables) {
+            sum += Si.in("power", cable.power(), Units.WATT);
+        }
+        return Amounts.watts(sum);
+    }
+
+    /**
+     * Mean flux of the heated part into the room.
+     *
+     * @return the film times the excess of the heated part's mean temperature
+     */
+    public Quantity<HeatFlux> upwardFluxHeated() {
+        double excess = Si.kelvin("mean", heated().mean()) - solution.ambientKelvin();
+        return Amounts.of(excess * solution.film(), Units.WATT_PER_SQUARE_METRE);
+    }
+
+    /**
+     * The surface film found.
+     *
+     * @return the coefficient
+     */
+    public Quantity<HeatTransferCoefficient> film() {
+        return Amounts.of(solution.film(), Units.WATT_PER_SQUARE_METRE_KELVIN);
+    }
+
+    /**
+     * The surface law used.
+     *
+     * @return the law
+     */
+    public SurfaceLaw law() {
+        return law;
+    }
+
+    /**
+     * The floor.
+     *
+     * @return the shape given
+     */
+    public FloorShape shape() {
+        return floor;
+    }
+
+    /**
+     * Distance from a cable within which the floor counts as heated.
+     *
+     * @return half the even spacing
+     */
+    public Quantity<Length> heatedWithin() {
+        return Amounts.metres(heatedWithin);
+    }
+
+    /**
+     * Step of the grid along x.
+     *
+     * @return 10 mm or less
+     */
+    public Quantity<Length> stepX() {
+        return Amounts.metres(grid.stepX());
+    }
+
+    /**
+     * Step of the grid along y.
+     *
+     * @return 10 mm or less
+     */
+    public Quantity<Length> stepY() {
+        return Amounts.metres(grid.stepY());
+    }
+
+    /**
+     * The surface on the grid, for drawing: row by row upwards from the lower left corner of the bounding rectangle,
+     * edges included.
+     *
+     * @return a copy, degrees Celsius; {@code NaN} outside the floor
+     */
+    public double[][] celsiusGrid() {
+        double[][] t = solution.surfaceKelvin();
+        double[][] copy = grid.empty();
+        for (int j = 0; j <= grid.ny(); j++) {
+            for (int i = 0; i <= grid.nx(); i++) {
+                copy[j][i] = floorMask[j][i] ? t[j][i] - 273.15 : Double.NaN;
+            }
+        }
+        return copy;
+    }
+}

@@ -1,0 +1,124 @@
+package org.heatfloor.thermal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+
+/** Gathers what a {@link FloorField} needs. Not safe to share between threads; the field is. */
+public final class FloorFieldBuilder {
+
+    private static final double COARSEST_STEP = 0.01;
+    /** A step of two thirds of the cable's cover leaves out less than 0.01 K at 150 W/m². */
+    private static final double STEP_TO_COVER = 2.0 / 3;
+
+    private static final long MOST_NODES = 1L << 23;
+
+    private final BuildUp buildUp;
+    private final Climate climate;
+    private final FloorShape floor;
+    private final List<CableRun> cables = new ArrayList<>();
+    private SurfaceLaw law = SurfaceLaws.floorCurve();
+    private double resolution = COARSEST_STEP;
+    private Optional<Double> heatedWithin = Optional.empty();
+
+    FloorFieldBuilder(BuildUp buildUp, Climate climate, FloorShape floor) {
+        this.buildUp = buildUp;
+        this.climate = climate;
+        this.floor = floor;
+    }
+
+    /**
+     * Chooses the surface law; the floor characteristic curve if not called.
+     *
+     * @param chosen the law
+     * @return this builder
+     */
+    public FloorFieldBuilder law(SurfaceLaw chosen) {
+        this.law = chosen;
+        return this;
+    }
+
+    /**
+     * Adds a cable.
+     *
+     * @param run the cable as laid
+     * @return this builder
+     * @throws IllegalArgumentException if the cable reaches out of the heated layer or off the floor's bounding rectangle
+     */
+    public FloorFieldBuilder cable(CableRun run) {
+        run.cable().checkInside(buildUp);
+        double[] box = floor.bounds();
+        for (double[] corner : run.path()) {
+            if (!(corner[0] >= box[0] - 1e-6
+                    && corner[1] >= box[1] - 1e-6
+                    && corner[0] <= box[2] + 1e-6
+                    && corner[1] <= box[3] + 1e-6)) {
+                throw new IllegalArgumentException("cable path: corner " + corner[0] + " " + corner[1]
+                        + " was given; it lies outside the floor's bounding rectangle " + box[0] + " " + box[1] + " to "
+                        + box[2] + " " + box[3]);
+            }
+        }
+        cables.add(run);
+        return this;
+    }
+
+    /**
+     * Sets the distance from a cable within which the floor counts as heated; if not called, half the floor's area over
+     * the cables' length.
+     *
+     * @param distance half the even spacing, above 0
+     * @return this builder
+     */
+    public FloorFieldBuilder heatedWithin(Quantity<Length> distance) {
+        this.heatedWithin = Optional.of(Si.positive("heatedWithin", distance, Units.METRE));
+        return this;
+    }
+
+    /**
+     * Sets the coarsest step of the grid, 10 mm if not called; a shallow cable makes the grid finer by itself.
+     *
+     * @param step 0.5 mm to 10 mm
+     * @return this builder
+     */
+    public FloorFieldBuilder resolution(Quantity<Length> step) {
+        this.resolution = Si.within("resolution", step, Units.METRE, 0.0005, COARSEST_STEP);
+        return this;
+    }
+
+    /**
+     * Solves the field.
+     *
+     * @return the field
+     * @throws IllegalArgumentException if no cable was given or the grid would have more than 8 million nodes
+     */
+    public FloorField solve() {
+        if (cables.isEmpty()) {
+            throw new IllegalArgumentException("cables: none was given; at least one is expected");
+        }
+        LayerStack stack = LayerStack.of(buildUp);
+        double step = resolution;
+        double length = 0;
+        for (CableRun run : cables) {
+            step = Math.min(step, STEP_TO_COVER * stack.coverMetres(run.cable().axisHeightMetres()));
+            length += run.lengthMetres();
+        }
+        double[] box = floor.bounds();
+        double width = box[2] - box[0];
+        double height = box[3] - box[1];
+        // The grid's steps are at least half as long as asked for.
+        if (!(4 * width / step * height / step <= MOST_NODES)) {
+            throw new IllegalArgumentException("floor: " + width + " m by " + height + " m at a step of " + step
+                    + " m was given; at most " + MOST_NODES + " nodes are expected");
+        }
+        FieldGrid grid = FieldGrid.of(box[0], box[1], width, height, step);
+        double within = heatedWithin.orElse(length > 0 ? floor.areaSquareMetres() / length / 2 : width);
+        boolean[][] floorMask = floor.mask(grid);
+        boolean[][] heatedMask = HeatedMask.near(grid, floorMask, cables, within);
+        FieldSolution solution = FieldSolution.solve(grid, stack, climate, law, cables, heatedMask);
+        return new FloorField(grid, floor, List.copyOf(cables), law, within, solution, floorMask, heatedMask);
+    }
+}

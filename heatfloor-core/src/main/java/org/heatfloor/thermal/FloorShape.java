@@ -1,0 +1,154 @@
+package org.heatfloor.thermal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import org.heatfloor.quantity.Amounts;
+
+/** A polygon on the floor with holes, in metres; a point is inside when it is inside an odd number of rings. */
+public final class FloorShape {
+
+    private final List<double[][]> rings;
+
+    private FloorShape(List<double[][]> rings) {
+        this.rings = rings;
+    }
+
+    /**
+     * A polygon with holes.
+     *
+     * @param outlineMetres corners of the outline, {@code {x, y}} in metres; the closing corner may be repeated or not
+     * @param holesMetres corners of each hole
+     * @return the shape
+     * @throws IllegalArgumentException if a ring has fewer than three corners or a corner is not a pair of finite numbers
+     */
+    public static FloorShape of(double[][] outlineMetres, List<double[][]> holesMetres) {
+        List<double[][]> rings = new ArrayList<>();
+        rings.add(copy("outline", outlineMetres, 3));
+        for (double[][] hole : holesMetres) {
+            rings.add(copy("hole", hole, 3));
+        }
+        return new FloorShape(List.copyOf(rings));
+    }
+
+    /**
+     * A rectangle along the axes.
+     *
+     * @param x0 left, metres
+     * @param y0 lower, metres
+     * @param x1 right, metres
+     * @param y1 upper, metres
+     * @return the shape
+     * @throws IllegalArgumentException if it is not wider and higher than 0
+     */
+    public static FloorShape rectangle(double x0, double y0, double x1, double y1) {
+        if (!(x1 > x0 && y1 > y0)) {
+            throw new IllegalArgumentException("rectangle: " + x0 + " " + y0 + " to " + x1 + " " + y1
+                    + " was given; right of left and upper above lower are expected");
+        }
+        return of(new double[][] {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}}, List.of());
+    }
+
+    /**
+     * Area of the outline less the holes.
+     *
+     * @return the area
+     */
+    public Quantity<Area> area() {
+        return Amounts.squareMetres(areaSquareMetres());
+    }
+
+    double areaSquareMetres() {
+        double sum = Math.abs(signedArea(rings.get(0)));
+        for (double[][] hole : rings.subList(1, rings.size())) {
+            sum -= Math.abs(signedArea(hole));
+        }
+        return sum;
+    }
+
+    /** Least x, least y, greatest x, greatest y of the outline. */
+    double[] bounds() {
+        double[] box = {Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
+        for (double[] corner : rings.get(0)) {
+            box[0] = Math.min(box[0], corner[0]);
+            box[1] = Math.min(box[1], corner[1]);
+            box[2] = Math.max(box[2], corner[0]);
+            box[3] = Math.max(box[3], corner[1]);
+        }
+        return box;
+    }
+
+    /** The nodes inside, row by row. A node on the rim (within 1 nm) counts as inside when it is on the lower or left. */
+    boolean[][] mask(FieldGrid grid) {
+        boolean[][] inside = new boolean[grid.ny() + 1][grid.nx() + 1];
+        double nudge = 1e-9;
+        for (int j = 0; j <= grid.ny(); j++) {
+            double y = j == grid.ny() ? grid.y(j) - nudge : grid.y(j) + nudge;
+            double[] crossings = crossings(y);
+            for (int c = 0; c + 1 < crossings.length; c += 2) {
+                int from = (int) Math.ceil((crossings[c] - nudge - grid.x0()) / grid.stepX());
+                int to = (int) Math.floor((crossings[c + 1] + nudge - grid.x0()) / grid.stepX());
+                for (int i = Math.max(0, from); i <= Math.min(grid.nx(), to); i++) {
+                    inside[j][i] = true;
+                }
+            }
+        }
+        return inside;
+    }
+
+    boolean contains(double x, double y) {
+        double[] crossings = crossings(y);
+        int left = 0;
+        for (double crossing : crossings) {
+            if (crossing <= x) {
+                left++;
+            }
+        }
+        return left % 2 == 1;
+    }
+
+    private double[] crossings(double y) {
+        double[] found = new double[0];
+        for (double[][] ring : rings) {
+            for (int i = 0; i < ring.length; i++) {
+                double[] a = ring[i];
+                double[] b = ring[(i + 1) % ring.length];
+                if ((a[1] > y) != (b[1] > y)) {
+                    found = Arrays.copyOf(found, found.length + 1);
+                    found[found.length - 1] = a[0] + (y - a[1]) / (b[1] - a[1]) * (b[0] - a[0]);
+                }
+            }
+        }
+        Arrays.sort(found);
+        return found;
+    }
+
+    private static double signedArea(double[][] ring) {
+        double twice = 0;
+        for (int i = 0; i < ring.length; i++) {
+            double[] a = ring[i];
+            double[] b = ring[(i + 1) % ring.length];
+            twice += a[0] * b[1] - b[0] * a[1];
+        }
+        return twice / 2;
+    }
+
+    static double[][] copy(String what, double[][] corners, int least) {
+        if (corners.length < least || corners.length > 1_000_000) {
+            throw new IllegalArgumentException(
+                    what + ": " + corners.length + " corners were given; " + least + " to 1000000 are expected");
+        }
+        double[][] copy = new double[corners.length][];
+        for (int i = 0; i < corners.length; i++) {
+            double[] corner = corners[i];
+            if (corner.length < 2 || !Double.isFinite(corner[0]) || !Double.isFinite(corner[1])) {
+                throw new IllegalArgumentException(what + ": corner " + i + " is " + Arrays.toString(corner)
+                        + "; two finite numbers of metres are expected");
+            }
+            copy[i] = new double[] {corner[0], corner[1]};
+        }
+        return copy;
+    }
+}
