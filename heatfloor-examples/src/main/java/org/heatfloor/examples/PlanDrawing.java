@@ -181,7 +181,10 @@ final class PlanDrawing {
     }
 
     private void cable(PlanSheet.Run run, Color colour) {
-        run.coldLeads().forEach(lead -> pen.draw(lead, LineKind.DASHED, Pen.INK));
+        for (LineString lead : run.coldLeads()) {
+            pen.draw(lead, LineKind.CASING, Color.WHITE);
+            pen.draw(lead, LineKind.DASHED, Pen.INK);
+        }
         run.sensor().ifPresent(s -> pen.draw(s.lead(), LineKind.DOTTED, Pen.INK));
         run.spare().ifPresent(s -> pen.draw(s.lead(), LineKind.DOTTED, Pen.INK));
         pen.draw(run.heating(), LineKind.WIDE, colour);
