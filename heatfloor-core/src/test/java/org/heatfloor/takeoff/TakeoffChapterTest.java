@@ -86,15 +86,15 @@ class TakeoffChapterTest {
         TileLayout layout = takeOff.layout().orElseThrow();
         prints(layout.wholeTiles() + " whole tiles and " + layout.cutTiles() + " cut ones; with offcuts reused "
                 + layout.tilesNeeded() + " tiles, with 10 % for breakage " + layout.tilesToBuy());
-        prints("The washroom takes "
-                + text(takeOff.grout().orElseThrow().mass(), Units.KILOGRAM, 3) + " kg");
+        prints("The washroom takes " + text(takeOff.grout().orElseThrow().mass(), Units.KILOGRAM, 3) + " kg");
     }
 
     @Test
     void theOtherFigures() {
         int[] lengths = {50, 46, 32, 29, 22, 20};
         prints("take " + CuttingOracles.firstFitDecreasing(lengths, 100) + " rolls that way and "
-                + LevelPacker.pack(lengths, new int[] {1, 1, 1, 1, 1, 1}, 100, 1, 1_000).stocks() + " in truth");
+                + LevelPacker.pack(lengths, new int[] {1, 1, 1, 1, 1, 1}, 100, 1, 1_000)
+                        .stocks() + " in truth");
         prints("takes " + (int) WorkedChecks.value("layout tiles", "4300 3600 600 300 3 6")
                 + " as laid, while 15.48 m² and a flat 10 % give "
                 + (int) WorkedChecks.value("tiles by area", "15.48 600 300 10") + ", one short");
@@ -116,8 +116,7 @@ class TakeoffChapterTest {
     void theCode() throws IOException {
         Room room = Schoolhouse.washroomRoom();
         Membrane membrane = Schoolhouse.washroomMembrane();
-        StudLattice lattice =
-                StudLattice.of(membrane, Schoolhouse.point(17, 17), Units.MILLIMETRE, Amounts.degrees(0));
+        StudLattice lattice = StudLattice.of(membrane, Schoolhouse.point(17, 17), Units.MILLIMETRE, Amounts.degrees(0));
         TileSpec tile = Schoolhouse.washroomTile();
         Door hall = Door.of("to the hall", Schoolhouse.line(1000, 0, 1800, 0), Units.MILLIMETRE)
                 .withAdjacentFloorHeight(Amounts.millimetres(26));
@@ -137,6 +136,9 @@ class TakeoffChapterTest {
         assertThat(list.lines()).hasSize(7);
         String source = Files.readString(SOURCE);
         String sample = source.substring(source.indexOf("// sample\n") + 10, source.indexOf("// end\n"));
-        prints(sample.lines().map(String::strip).collect(Collectors.joining(" ")).strip());
+        prints(sample.lines()
+                .map(String::strip)
+                .collect(Collectors.joining(" "))
+                .strip());
     }
 }
