@@ -190,13 +190,4 @@ public record TestLimits(
     double accuracy() {
         return Si.in("meter accuracy", meterAccuracy, Units.ONE);
     }
-
-    double sensorKelvins() {
-        return Si.in("sensor tolerance", sensorTolerance, Units.KELVIN_DIFFERENCE);
-    }
-
-    /** Relative change of the corrected resistance between two tests that meter and thermometer (1 K) may explain. */
-    double drift() {
-        return 3 * (accuracy() + Math.abs(core.perKelvin()));
-    }
 }

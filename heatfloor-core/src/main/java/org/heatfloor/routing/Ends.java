@@ -33,11 +33,12 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double
                 continue;
             }
             double before = way.bit() == bit ? 0 : site.bendRadius;
+            double lost = 0;
             for (int run = 0; run < Math.min(4, path.runs() - 1); run++) {
                 double length = path.runLength(reversed ? path.runs() - 1 - run : run) * site.pitch;
                 double at = before + site.jointLength;
                 double slack = length - site.bendRadius - at;
-                if (slack >= 0) {
+                if (slack >= 0 && way.lengthMetres() + lost + at <= part.leadMetres) {
                     Ends end = new Ends(way, run, at, slack, run == 0 && way.bit() == bit ? back(site, way) : 0);
                     if (best == null || end.price(path, reversed) < best.price(path, reversed)) {
                         best = end;
@@ -45,6 +46,7 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double
                     break;
                 }
                 before = site.bendRadius;
+                lost += length;
             }
         }
         return best;

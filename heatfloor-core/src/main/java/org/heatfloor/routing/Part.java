@@ -13,6 +13,8 @@ final class Part {
     final Frame frame;
     final Lattice lattice;
     final LeadWays leads;
+    /** Cold lead available in the floor. */
+    final double leadMetres;
     /** Ways by lattice node; null where no lead arrives. */
     final List<List<LeadWays.Way>> waysAt;
 
@@ -22,11 +24,12 @@ final class Part {
     /** Least spacing in pitches, not rounded. */
     final double spacing;
 
-    Part(RouteSite site, Frame frame, Lattice lattice, double area, LeadWays leads) {
+    Part(RouteSite site, Frame frame, Lattice lattice, double area, LeadWays leads, double leadMetres) {
         this.site = site;
         this.frame = frame;
         this.lattice = lattice;
         this.leads = leads;
+        this.leadMetres = leadMetres;
         spacing = site.minSpacing / site.pitch;
         this.area = area;
         waysAt = new ArrayList<>();

@@ -198,7 +198,7 @@ public final class Router {
                 site.minSpacing / 2,
                 0);
         return Amounts.metres(
-                new Part(site, frame, parts.get(part), areas[part], none).capacityMetres(conductors == 1));
+                new Part(site, frame, parts.get(part), areas[part], none, 0).capacityMetres(conductors == 1));
     }
 
     /**
@@ -223,7 +223,7 @@ public final class Router {
                 site.wallClearanceMetres,
                 site.minSpacing / 2,
                 Math.max(0, lead - site.jointLength - site.bendRadius));
-        Part part = new Part(site, frame, parts.get(number), areas[number], leads);
+        Part part = new Part(site, frame, parts.get(number), areas[number], leads, lead);
         double capacity = part.capacityMetres(cable.returns());
         if (length > capacity) {
             return new RouteOutcome.TooLong(Amounts.metres(capacity), Amounts.metres(length - capacity));

@@ -3,17 +3,18 @@ package org.heatfloor.thermal;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
-import org.heatfloor.quantity.Amounts;
-import org.heatfloor.quantity.Units;
+import org.heatfloor.quantity.Si;
 
 /**
  * One floor without and with an insulating board straight under the heated layer.
  *
  * @param without section without the board
  * @param with section with the board
- * @param heatUpWithout time from cold to 90 % of the steady rise without the board
- * @param heatUpWith the same time with the board
+ * @param heatUpWithout time from cold to the same surface temperature, 90 % of the lesser of the two steady rises, without
+ *     the board; empty when the floor does not warm
+ * @param heatUpWith time to that temperature with the board
  * @param weekWithout a thermostat's week without the board
  * @param weekWith the same week with the board
  */
@@ -49,11 +50,17 @@ public record BoardComparison(
             Thermostat thermostat,
             WeeklySchedule schedule) {
         BuildUp insulated = buildUp.withLayerUnderHeated(board);
+        HeatUp bare = HeatUp.fromCold(buildUp, climate, law, cable, spacing);
+        HeatUp boarded = HeatUp.fromCold(insulated, climate, law, cable, spacing);
+        double air = climate.airKelvin();
+        double lesser =
+                Math.min(Si.kelvin("steady", bare.steadySurface()), Si.kelvin("steady", boarded.steadySurface()));
+        Quantity<Temperature> target = SteadySection.celsius(air + 0.9 * (lesser - air));
         return new BoardComparison(
                 SteadySection.of(buildUp, climate, law, cable, spacing),
                 SteadySection.of(insulated, climate, law, cable, spacing),
-                HeatUp.fromCold(buildUp, climate, law, cable, spacing).timeToShare(Amounts.of(0.9, Units.ONE)),
-                HeatUp.fromCold(insulated, climate, law, cable, spacing).timeToShare(Amounts.of(0.9, Units.ONE)),
+                bare.timeTo(target),
+                boarded.timeTo(target),
                 thermostat.run(buildUp, climate, law, cable, spacing, schedule),
                 thermostat.run(insulated, climate, law, cable, spacing, schedule));
     }
