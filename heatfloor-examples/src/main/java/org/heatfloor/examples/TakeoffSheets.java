@@ -52,7 +52,8 @@ public final class TakeoffSheets {
             RoomFile file = RoomFileReader.read(Path.of(args[0]));
             Plan plan = Planner.plan(Briefs.of(file));
             if (plan.takeOff().isEmpty()) {
-                out.println("No plan is possible, so there is nothing to buy; PlanRoom says what would make it possible.");
+                out.println(
+                        "No plan is possible, so there is nothing to buy; PlanRoom says what would make it possible.");
                 return PlanRoom.IMPOSSIBLE;
             }
             TakeOff takeOff = plan.takeOff().get();

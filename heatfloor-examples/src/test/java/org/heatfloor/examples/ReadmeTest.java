@@ -46,7 +46,9 @@ class ReadmeTest {
             System.setOut(before);
         }
         assertThat(plan.status()).isEqualTo(Plan.Status.COMPLETE);
-        assertThat(out.toString(StandardCharsets.UTF_8)).startsWith("P20: LINESTRING (").contains("NOTE");
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .startsWith("P20: LINESTRING (")
+                .contains("NOTE");
     }
 
     @Test
@@ -65,7 +67,9 @@ class ReadmeTest {
             Path file = TOP.resolve(page);
             Matcher link = Pattern.compile("\\]\\(([^)#]+)\\)").matcher(read(file));
             while (link.find()) {
-                assertThat(file.resolveSibling(link.group(1))).as("link in %s", page).exists();
+                assertThat(file.resolveSibling(link.group(1)))
+                        .as("link in %s", page)
+                        .exists();
             }
         }
     }

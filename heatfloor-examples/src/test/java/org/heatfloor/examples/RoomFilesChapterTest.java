@@ -31,9 +31,11 @@ class RoomFilesChapterTest {
 
     @Test
     void theFaultShownIsToldSo() throws IOException {
-        Path file = write(sample().replace("\"name\": \"P18\"", "\"name\": \"P10\", \"conductors\": 2, \"length\": \"10 m\","
-                + "\"power\": \"110 W\", \"voltage\": \"230 V\", \"diameter\": \"5 mm\", \"coldLead\": \"3 m\"},"
-                + "{\"name\": \"P18\"")
+        Path file = write(sample().replace(
+                        "\"name\": \"P18\"",
+                        "\"name\": \"P10\", \"conductors\": 2, \"length\": \"10 m\","
+                                + "\"power\": \"110 W\", \"voltage\": \"230 V\", \"diameter\": \"5 mm\", \"coldLead\": \"3 m\"},"
+                                + "{\"name\": \"P18\"")
                 .replace("198 W", "275 V"));
         BadRoomFile bad = catchThrowableOfType(BadRoomFile.class, () -> RoomFileReader.read(file));
         assertThat(bad.faults()).hasSize(1);

@@ -23,7 +23,8 @@ import org.locationtech.jts.io.WKTReader;
 class SchoolhouseTest {
 
     private static final Set<String> UNITS = Set.of(
-            "m", "m²", "m³", "kg", "W", "W/m", "W/m²", "m²·K/W", "°C", "K", "A", "V", "Ω", "Ω/m", "s", "rad", "1", "Hz");
+            "m", "m²", "m³", "kg", "W", "W/m", "W/m²", "m²·K/W", "°C", "K", "A", "V", "Ω", "Ω/m", "s", "rad", "1",
+            "Hz");
 
     @ParameterizedTest
     @ValueSource(strings = {"washroom", "boot-room", "kitchen"})
