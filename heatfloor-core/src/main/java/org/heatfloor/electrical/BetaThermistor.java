@@ -27,6 +27,8 @@ public record BetaThermistor(Quantity<ElectricResistance> at25, Quantity<Tempera
     /**
      * Checks the figures.
      *
+     * @param at25 resistance at 25 °C, 10 Ω to 10 MΩ
+     * @param beta {@code B}, 500 K to 10 000 K
      * @throws IllegalArgumentException if a figure is out of range
      */
     public BetaThermistor {

@@ -26,6 +26,7 @@ public record PlatinumSensor(Quantity<ElectricResistance> at0) implements Sensor
     /**
      * Checks the figure.
      *
+     * @param at0 resistance at 0 °C, 100 Ω or 1000 Ω as a rule, 10 Ω to 10 kΩ
      * @throws IllegalArgumentException if it is out of range
      */
     public PlatinumSensor {

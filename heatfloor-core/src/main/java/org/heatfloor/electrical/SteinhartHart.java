@@ -25,6 +25,9 @@ public record SteinhartHart(double a, double b, double c) implements SensorCurve
     /**
      * Checks the coefficients.
      *
+     * @param a A in 1/K
+     * @param b B in 1/K, above 0
+     * @param c C in 1/K, above 0
      * @throws IllegalArgumentException if a is not −0.1 to 0.1, b not above 0 to 0.1, or c not above 0 to 0.1
      */
     public SteinhartHart {

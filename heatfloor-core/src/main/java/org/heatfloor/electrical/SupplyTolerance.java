@@ -62,6 +62,10 @@ public record SupplyTolerance(
     /**
      * Checks the shares.
      *
+     * @param name name for a reader
+     * @param below how far below, as a share of the nominal voltage, 0 to 50 %
+     * @param above how far above, as a share of the nominal voltage, 0 to 50 %
+     * @param source what the tolerance rests on
      * @throws IllegalArgumentException if the name is blank or a share is not 0 to 50 %
      */
     public SupplyTolerance {
