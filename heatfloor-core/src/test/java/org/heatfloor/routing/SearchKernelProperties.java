@@ -158,7 +158,7 @@ class SearchKernelProperties {
             square += zigzag.get(i).distance(zigzag.get(i - 1));
         }
 
-        List<Coordinate> drawn = Polyline.rounded(zigzag, radius);
+        List<Coordinate> drawn = Polyline.rounded(zigzag, radius, c -> false);
 
         double length = 0;
         for (int i = 1; i < drawn.size(); i++) {

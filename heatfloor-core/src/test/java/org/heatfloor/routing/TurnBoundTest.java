@@ -3,6 +3,9 @@ package org.heatfloor.routing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
@@ -21,6 +24,14 @@ class TurnBoundTest {
 
         assertThat(capacity).isEqualTo((2009.0 / 3 - 3) * 0.028 - 26 * 0.014 * (2 - Math.PI / 2), within(1e-9));
         assertThat(capacity).isEqualTo(18.510, within(0.0005));
+    }
+
+    @Test
+    void theChapterPrintsTheseFigures() throws IOException {
+        assertThat(Files.readString(Path.of("..", "docs", "routing.md")))
+                .contains("39 × 47 junctions", "2009/3 − 3 = 666.67 pitches", "18.667 − 0.156 = 18.510 m");
+        assertThat((2009.0 / 3 - 3) * 0.028).isEqualTo(18.667, within(0.0005));
+        assertThat(26 * 0.014 * (2 - Math.PI / 2)).isEqualTo(0.156, within(0.0005));
     }
 
     @Test
