@@ -19,6 +19,7 @@ module org.heatfloor.core {
     exports org.heatfloor.electrical;
     exports org.heatfloor.finding;
     exports org.heatfloor.grid;
+    exports org.heatfloor.plan;
     exports org.heatfloor.quantity;
     exports org.heatfloor.routing;
     exports org.heatfloor.takeoff;

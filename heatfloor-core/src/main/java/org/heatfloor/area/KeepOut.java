@@ -80,6 +80,20 @@ public final class KeepOut {
     }
 
     /**
+     * A keep-out with the usual clearance of its kind, {@link UsualClearance#of}.
+     *
+     * @param name what the fitter calls it
+     * @param kind what it is
+     * @param shape a polygon or a line string
+     * @param unit the unit of its coordinates
+     * @return the keep-out
+     * @throws IllegalArgumentException if the name is blank or the shape is neither, empty, or crosses itself
+     */
+    public static KeepOut of(String name, KeepOutKind kind, Geometry shape, Unit<Length> unit) {
+        return of(name, kind, shape, unit, UsualClearance.of(kind).clearance());
+    }
+
+    /**
      * A round keep-out.
      *
      * @param name what the fitter calls it
@@ -217,5 +231,14 @@ public final class KeepOut {
     /** Whether a point lies inside the shape, not merely on its edge. */
     boolean holdsInside(Point point) {
         return radiusMetres > 0 ? shape.distance(point) < radiusMetres : shape.contains(point);
+    }
+
+    double radiusMetres() {
+        return radiusMetres;
+    }
+
+    double clearanceMetres(double pitchMetres) {
+        return Si.notNegative(
+                "keep-out '" + name + "' clearance", clearance.with(Amounts.metres(pitchMetres)), Units.METRE);
     }
 }

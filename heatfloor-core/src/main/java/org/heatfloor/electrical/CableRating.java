@@ -46,7 +46,27 @@ public record CableRating(Band<ElectricResistance> resistance, Band<Power> power
         return of(cable, volts, volts, volts, tolerance);
     }
 
-    static CableRating of(
+    /**
+     * The rating with the tolerances of cable and supply stacked: least power at the least voltage and the greatest
+     * resistance, greatest power at the greatest voltage and the least resistance.
+     *
+     * @param cable the cable
+     * @param supplyVoltage the supply's nominal voltage, above 0 and at most 1000 V
+     * @param tolerance the resistance tolerance
+     * @param supplyTolerance the supply's voltage tolerance
+     * @return resistance, power and current
+     * @throws IllegalArgumentException if the voltage is out of range
+     */
+    public static CableRating of(
+            HeatingCable cable,
+            Quantity<ElectricPotential> supplyVoltage,
+            ResistanceTolerance tolerance,
+            SupplyTolerance supplyTolerance) {
+        double volts = volts(supplyVoltage);
+        return of(cable, volts * supplyTolerance.lowFactor(), volts, volts * supplyTolerance.highFactor(), tolerance);
+    }
+
+    private static CableRating of(
             HeatingCable cable, double lowVolts, double volts, double highVolts, ResistanceTolerance tolerance) {
         double ohms = Ohm.resistance(cable.volts(), cable.watts());
         double low = ohms * tolerance.lowFactor();

@@ -46,6 +46,24 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
      * @throws IllegalArgumentException if there are no cables or more than 100
      */
     public static CircuitDesign of(Supply supply, List<HeatingCable> cables) {
+        return of(supply, cables, Optional.empty());
+    }
+
+    /**
+     * As {@link #of(Supply, List)}, every circuit switched by a thermostat or contactor of its own, which limits the circuit
+     * to its rated current.
+     *
+     * @param supply the supply
+     * @param cables the cables, 1 to 100; the same name may occur more than once
+     * @param control the thermostat or contactor
+     * @return circuits and findings; an error where one cable alone is too much for it
+     * @throws IllegalArgumentException if there are no cables or more than 100
+     */
+    public static CircuitDesign of(Supply supply, List<HeatingCable> cables, ControlDevice control) {
+        return of(supply, cables, Optional.of(control));
+    }
+
+    private static CircuitDesign of(Supply supply, List<HeatingCable> cables, Optional<ControlDevice> control) {
         if (cables.isEmpty() || cables.size() > 100) {
             throw new IllegalArgumentException("cables: " + cables.size() + " were given; 1 to 100 are expected");
         }
@@ -54,14 +72,14 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
                 .mapToDouble(cable -> supply.volts() / Ohm.resistance(cable.volts(), cable.watts()))
                 .toArray();
         Ampacity ampacity = supply.ampacity();
-        double alone = CircuitSizing.capacity(code, ampacity, false);
-        double together = CircuitSizing.capacity(code, ampacity, true);
-        List<List<Integer>> shares = CircuitSplit.of(amperes, alone, together);
+        double switched = control.map(ControlDevice::amperes).orElse(Double.POSITIVE_INFINITY);
+        double capacity = Math.min(CircuitSizing.capacity(code, ampacity, true), switched);
+        List<List<Integer>> shares = CircuitSplit.of(amperes, capacity);
 
         List<Finding> findings = new ArrayList<>(SupplyFindings.of(supply, shares.size()));
         cables.stream().distinct().forEach(cable -> findings.addAll(CableFindings.of(supply, cable)));
         if (shares.size() > 1) {
-            findings.add(SupplyFindings.split(supply, shares.size(), amperes, alone, together));
+            findings.add(SupplyFindings.split(supply, shares.size(), amperes, capacity));
         }
         List<Circuit> circuits = new ArrayList<>();
         for (List<Integer> share : shares) {
@@ -71,6 +89,7 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
             Circuit circuit = circuit(supply, ampacity, name, onCircuit, load);
             circuits.add(circuit);
             findings.addAll(CircuitFindings.of(supply, circuit, onCircuit));
+            control.ifPresent(device -> findings.addAll(ControlFindings.of(supply, circuit, device)));
         }
         return new CircuitDesign(supply, circuits, findings);
     }

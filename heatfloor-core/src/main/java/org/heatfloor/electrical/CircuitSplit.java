@@ -14,8 +14,7 @@ final class CircuitSplit {
     private static final int STEPS = 200_000;
 
     private final double[] loads;
-    private final double alone;
-    private final double together;
+    private final double capacity;
     private List<List<Integer>> best;
     private int steps = STEPS;
 
@@ -23,19 +22,17 @@ final class CircuitSplit {
      * A task.
      *
      * @param loads amperes of each cable
-     * @param aloneAmperes capacity of a circuit with one cable
-     * @param togetherAmperes capacity of a circuit with several
+     * @param capacityAmperes greatest sum of several cables
      */
-    private CircuitSplit(double[] loads, double aloneAmperes, double togetherAmperes) {
+    private CircuitSplit(double[] loads, double capacityAmperes) {
         this.loads = loads;
-        this.alone = aloneAmperes;
-        this.together = togetherAmperes;
+        this.capacity = capacityAmperes;
         this.best = IntStream.range(0, loads.length).mapToObj(i -> List.of(i)).toList();
     }
 
     /** Circuits as lists of cable indices, each in the cables' order, circuits in order of their first cable. */
-    static List<List<Integer>> of(double[] loads, double aloneAmperes, double togetherAmperes) {
-        CircuitSplit split = new CircuitSplit(loads.clone(), aloneAmperes, togetherAmperes);
+    static List<List<Integer>> of(double[] loads, double capacityAmperes) {
+        CircuitSplit split = new CircuitSplit(loads.clone(), capacityAmperes);
         List<Integer> falling = IntStream.range(0, loads.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> -loads[i]).thenComparing(i -> i))
@@ -80,6 +77,6 @@ final class CircuitSplit {
         for (int each : circuit) {
             sum += loads[each];
         }
-        return sum <= Math.min(alone, together) * (1 + 1e-9);
+        return sum <= capacity * (1 + 1e-9);
     }
 }

@@ -233,6 +233,10 @@ public final class ElectricalCode {
         return name;
     }
 
+    double hertz() {
+        return hertz;
+    }
+
     boolean isNec() {
         return wiring instanceof NecWiring;
     }

@@ -59,7 +59,7 @@ final class IecWiring extends Wiring {
     @Override
     double dropVolts(ConductorSize size, double oneWayMetres, double amperes) {
         if (!british) {
-            return 2 * OHM_SQUARE_MILLIMETRE_PER_METRE * oneWayMetres / size.squareMillimetres() * amperes;
+            return Ohm.twoWireDrop(OHM_SQUARE_MILLIMETRE_PER_METRE / size.squareMillimetres(), oneWayMetres, amperes);
         }
         return row(size).number("millivoltPerAmpereMetre") * amperes * oneWayMetres / 1000;
     }

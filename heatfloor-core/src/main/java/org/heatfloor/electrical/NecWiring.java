@@ -73,7 +73,7 @@ final class NecWiring extends Wiring {
     /** {@code V = 2·L·I·R/1000}, R in Ω per 1000 ft at 75 °C, solid wire up to 10 AWG and stranded above. */
     @Override
     double dropVolts(ConductorSize size, double oneWayMetres, double amperes) {
-        return 2 * oneWayMetres * amperes * ohmsPerKilofoot(size) / METRES_PER_KILOFOOT;
+        return Ohm.twoWireDrop(ohmsPerKilofoot(size) / METRES_PER_KILOFOOT, oneWayMetres, amperes);
     }
 
     private static double ohmsPerKilofoot(ConductorSize size) {

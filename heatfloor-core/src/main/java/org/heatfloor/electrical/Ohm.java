@@ -27,4 +27,14 @@ final class Ohm {
     static double atTemperature(double ohmsAtReference, double perKelvin, double kelvinsAbove) {
         return ohmsAtReference * (1 + perKelvin * kelvinsAbove);
     }
+
+    /** {@code α = (R₂/R₁ − 1)/(T₂ − T₁)}, referred to the first temperature. */
+    static double coefficient(double ohms1, double kelvin1, double ohms2, double kelvin2) {
+        return (ohms2 / ohms1 - 1) / (kelvin2 - kelvin1);
+    }
+
+    /** Voltage lost there and back, {@code V = 2·L·r·I}. */
+    static double twoWireDrop(double ohmsPerMetre, double oneWayMetres, double amperes) {
+        return 2 * oneWayMetres * ohmsPerMetre * amperes;
+    }
 }

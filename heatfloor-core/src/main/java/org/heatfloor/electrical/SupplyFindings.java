@@ -59,9 +59,8 @@ final class SupplyFindings {
         return findings;
     }
 
-    static Finding split(Supply supply, int circuits, double[] amperes, double alone, double together) {
+    static Finding split(Supply supply, int circuits, double[] amperes, double capacity) {
         double total = Arrays.stream(amperes).sum();
-        double capacity = Math.min(alone, together);
         return Finding.of(
                 Severity.NOTE,
                 SUBJECT,

@@ -43,7 +43,25 @@ public record CableCheck(
         List<Quantity<Length>> coldLeadSurplus,
         List<Finding> findings) {
 
-    /** Copies the collections. */
+    /**
+     * Copies the collections.
+     *
+     * @param name the cable
+     * @param laidLength length of the drawn heating line, chords summed
+     * @param chordShortening how much longer the arcs are than their chords, as estimated from the drawing
+     * @param leftOver cable length less laid length; negative when the cable would have to be stretched
+     * @param leastSeparation least distance of points of the heating line farther apart along it than π/2 times the minimum
+     *     spacing, of the two ends of a single-conductor cable, and to the other cables; none when no points count
+     * @param leastWallClearance least distance to the walls and columns
+     * @param leastClearance least distance to each keep-out's edge, by its name, in the order of the brief
+     * @param leastBendRadius the sharpest bend; none when the line is straight
+     * @param leastStudGap least gap between the cable at its diameter and a stud; negative when they overlap
+     * @param rightAngleTurns number of right-angle turns; a half circle is two
+     * @param coldLeadLengths drawn length of each cold lead
+     * @param coldLeadSurplus what is left of each cold lead after the part in the wall and the part in the floor
+     * @param findings every judgement on this cable
+     * @throws NullPointerException if a part is missing
+     */
     public CableCheck {
         Objects.requireNonNull(leastSeparation, "leastSeparation");
         Objects.requireNonNull(leastBendRadius, "leastBendRadius");

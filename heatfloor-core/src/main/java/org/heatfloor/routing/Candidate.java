@@ -84,9 +84,12 @@ final class Candidate {
             return null;
         }
         excess = available(part, path, firstNow, lastNow, turns) - lengthMetres;
-        if (excess < -CLOSE_METRES || excess > 12 * pitch || !path.keepsRule()) {
+        double back = firstNow.back() + (lastNow == null ? 0 : lastNow.back());
+        if (excess < -CLOSE_METRES - back || excess > 12 * pitch || !path.keepsRule()) {
             return null;
         }
+        double backFirst = Math.min(firstNow.back(), Math.max(0, -excess));
+        double backLast = lastNow == null ? 0 : Math.min(lastNow.back(), Math.max(0, -excess - backFirst));
         excess = Math.max(0, excess);
         double tail = 0;
         if (!returns) {
@@ -104,7 +107,8 @@ final class Candidate {
         }
         double laid = lengthMetres + Math.max(0, rest);
         double even = part.area * pitch / lengthMetres;
-        return new Candidate(part, path, firstNow, lastNow, movedFirst, movedLast, tail, laid, turns, even);
+        return new Candidate(
+                part, path, firstNow, lastNow, movedFirst - backFirst, movedLast - backLast, tail, laid, turns, even);
     }
 
     private static double available(Part part, LatticePath path, Ends first, @Nullable Ends last, int turns) {

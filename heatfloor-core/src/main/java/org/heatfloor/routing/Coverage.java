@@ -29,7 +29,7 @@ final class Coverage {
     }
 
     /** Column scan, then the lower envelope of parabolas along each row (Felzenszwalb and Huttenlocher 2012, from memory). */
-    private static double[] squaredDistances(int width, int height, boolean[] seeds) {
+    static double[] squaredDistances(int width, int height, boolean[] seeds) {
         double far = 4.0 * (width + height) * (width + height);
         double[] column = new double[width * height];
         for (int x = 0; x < width; x++) {

@@ -13,8 +13,10 @@ import org.locationtech.jts.geom.Coordinate;
  * @param run run of the path, counted from this end, on which the joint lies
  * @param fromRunStart metres from the start of that run to the beginning of the heating part
  * @param slack metres by which the joint may still be moved on along the run
+ * @param back metres by which the joint may be moved back into the strip along the wall, where the lead comes straight; the
+ *     heating part still begins clear of the wall
  */
-record Ends(LeadWays.Way way, int run, double fromRunStart, double slack) {
+record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double back) {
 
     /** The best end for a path read from its first point, or from its last when reversed; null if there is none. */
     static @Nullable Ends of(Part part, LatticePath path, boolean reversed) {
@@ -31,21 +33,29 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack) {
                 continue;
             }
             double before = way.bit() == bit ? 0 : site.bendRadius;
+            double lost = 0;
             for (int run = 0; run < Math.min(4, path.runs() - 1); run++) {
                 double length = path.runLength(reversed ? path.runs() - 1 - run : run) * site.pitch;
                 double at = before + site.jointLength;
                 double slack = length - site.bendRadius - at;
-                if (slack >= 0) {
-                    Ends end = new Ends(way, run, at, slack);
+                if (slack >= 0 && way.lengthMetres() + lost + at <= part.leadMetres) {
+                    Ends end = new Ends(way, run, at, slack, run == 0 && way.bit() == bit ? back(site, way) : 0);
                     if (best == null || end.price(path, reversed) < best.price(path, reversed)) {
                         best = end;
                     }
                     break;
                 }
                 before = site.bendRadius;
+                lost += length;
             }
         }
         return best;
+    }
+
+    private static double back(RouteSite site, LeadWays.Way way) {
+        double bend = way.along() == 0 ? 0 : 0.007 + site.bendRadius;
+        double straight = Math.abs(way.along()) > 2 * site.pitch ? way.inMetres() : way.inMetres() / 2;
+        return Math.max(0, Math.min(site.jointLength, straight - bend));
     }
 
     private double price(LatticePath path, boolean reversed) {

@@ -34,6 +34,14 @@ public record LaidCable(
     /**
      * Checks and copies the parts.
      *
+     * @param name what the fitter calls the cable
+     * @param heatingLine centre line of the heating part; its first point is the joint with the first cold lead
+     * @param coldLeads centre lines of the cold leads, each from the place on the wall to its joint; the first belongs to the
+     *     heating line's first point, the second (of a single-conductor cable) to its last
+     * @param cableLength length of the heating part as made
+     * @param diameter outer diameter
+     * @param conductors 2 for a cable with one end, 1 for a cable with two
+     * @param coldLeadLength length of each cold lead as made, the part inside the wall included
      * @throws IllegalArgumentException if the name is blank, a line has no length or a coordinate that is not finite, a
      *     length is not above zero, or there are neither one nor two conductors
      */

@@ -1,6 +1,7 @@
 package org.heatfloor.routing;
 
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.KeepOut;
@@ -8,6 +9,8 @@ import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.locationtech.jts.algorithm.LineIntersector;
+import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 
@@ -91,6 +94,10 @@ final class LeadInspection {
                 }
             }
         }
+        Optional<Coordinate> crossing = DrawnSeparation.crossing(lead);
+        if (crossing.isPresent()) {
+            findings.warning(CheckFindings.LEAD_PLACE, "a cold lead crosses itself", crossing.get());
+        }
         DrawnBends.Sharpest sharpest = DrawnBends.sharpest(lead);
         if (sharpest.radiusMetres() < check.minBendRadiusMetres - DrawnBends.CHORD_METRES) {
             findings.warning(
@@ -118,12 +125,18 @@ final class LeadInspection {
         if (!(straight >= Math.min(jointLength, lead.length()) - ROUNDING)) {
             findings.error(CheckFindings.JOINT, "the joint is not straight", end, straight, jointLength);
         }
-        DrawnLine through = lead.then(heating);
-        int at = lead.segments();
-        double radius = DrawnBends.radiusMetres(through.length(at - 1), through.length(at), Math.abs(through.turn(at)));
-        if (Math.abs(through.turn(at)) > 1e-6 && radius < check.minBendRadiusMetres - DrawnBends.CHORD_METRES) {
+        // The bends of the heating part are judged for themselves: here counts what the joint adds to them.
+        double heatingRadius = DrawnBends.sharpest(heating).radiusMetres();
+        DrawnBends.Sharpest through = DrawnBends.sharpest(lead.tail(jointLength).then(heating));
+        if (through.radiusMetres() < check.minBendRadiusMetres - DrawnBends.CHORD_METRES
+                && through.radiusMetres() < heatingRadius * (1 - 1e-9)
+                && through.at().distance(end) <= jointLength) {
             findings.error(
-                    CheckFindings.JOINT, "the cable is kinked at the joint", end, radius, check.minBendRadiusMetres);
+                    CheckFindings.JOINT,
+                    "the cable is kinked at the joint",
+                    end,
+                    through.radiusMetres(),
+                    check.minBendRadiusMetres);
         }
     }
 
@@ -154,9 +167,9 @@ final class LeadInspection {
 
     private void ownHeating(DrawnLine lead, DrawnLine heating) {
         DrawnLine through = lead.then(heating);
-        List<Coordinate> crossings = DrawnSeparation.crossings(through, lead.segments());
-        if (!crossings.isEmpty()) {
-            findings.error(CheckFindings.LEAD_SPACING, "a cold lead crosses its own heating cable", crossings.get(0));
+        Optional<Coordinate> crossing = DrawnSeparation.crossing(through, lead.segments());
+        if (crossing.isPresent()) {
+            findings.error(CheckFindings.LEAD_SPACING, "a cold lead crosses its own heating cable", crossing.get());
             return;
         }
         double half = check.minSpacingMetres / 2;
@@ -191,12 +204,21 @@ final class LeadInspection {
         }
     }
 
-    /** Two leads of one cable that cross would lie on each other. */
+    /** Two leads of one cable may leave the wall side by side, but not cross one on the other. */
     private void leadsCrossing(DrawnLine first, DrawnLine second) {
-        DrawnLine through = first.reversed().then(second);
-        List<Coordinate> crossings = DrawnSeparation.crossings(through, first.segments());
-        if (!crossings.isEmpty()) {
-            findings.warning(CheckFindings.LEAD_PLACE, "the two cold leads cross, one on the other", crossings.get(0));
+        LineIntersector intersector = new RobustLineIntersector();
+        for (int i = 0; i < first.segments(); i++) {
+            for (int j = 0; j < second.segments(); j++) {
+                intersector.computeIntersection(
+                        first.point(i), first.point(i + 1), second.point(j), second.point(j + 1));
+                if (intersector.isProper()) {
+                    findings.warning(
+                            CheckFindings.LEAD_PLACE,
+                            "the two cold leads cross, one on the other",
+                            intersector.getIntersection(0));
+                    return;
+                }
+            }
         }
     }
 }

@@ -213,8 +213,6 @@ final class LeadWays {
         List<Coordinate> out = new ArrayList<>();
         out.add(start.copy());
         if (Math.abs(way.along()) > 2 * frame.pitchMetres) {
-            double[] in = ring.inward(startPlace);
-            out.add(new Coordinate(start.x + in[0] * offsetMetres, start.y + in[1] * offsetMetres));
             out.addAll(ring.corners(startPlace, way.along(), offsetMetres));
             double[] footIn = ring.inward(startPlace + way.along() - Math.signum(way.along()) * 1e-9);
             Coordinate unit = new Coordinate(

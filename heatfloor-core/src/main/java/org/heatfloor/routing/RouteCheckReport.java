@@ -10,7 +10,12 @@ import org.heatfloor.finding.Finding;
  */
 public record RouteCheckReport(List<CableCheck> cables) {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param cables one result a cable, in the order given
+     * @throws NullPointerException if a cable is missing
+     */
     public RouteCheckReport {
         cables = List.copyOf(cables);
     }

@@ -2,6 +2,7 @@ package org.heatfloor.routing;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.KeepOut;
@@ -9,6 +10,7 @@ import org.heatfloor.area.Room;
 import org.heatfloor.area.TradeLength;
 import org.heatfloor.grid.ChannelGrid;
 import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
@@ -101,6 +103,29 @@ public final class RouteSite {
      */
     double largestBend(double cableDiameter) {
         return (pitch / Math.sqrt(2) - (studDiameter + cableDiameter) / 2) / (Math.sqrt(2) - 1);
+    }
+
+    /**
+     * Why a cable cannot lie between these studs, if it cannot.
+     *
+     * @param cableDiameter its diameter
+     * @return the reason in one sentence; empty if it can
+     */
+    public Optional<String> tooThick(Quantity<Length> cableDiameter) {
+        double d = Si.positive("cable diameter", cableDiameter, Units.METRE);
+        if (d > pitch - studDiameter) {
+            return Optional.of("the channels are " + millimetres(pitch - studDiameter) + " wide and the cable "
+                    + millimetres(d) + " thick");
+        }
+        if (bendRadius > largestBend(d) + 1e-9) {
+            return Optional.of("between these studs it can bend with at most "
+                    + millimetres(Math.max(0, largestBend(d))) + " radius and needs " + millimetres(bendRadius));
+        }
+        return Optional.empty();
+    }
+
+    private static String millimetres(double metres) {
+        return QuantityText.number(metres * 1000, 1) + " mm";
     }
 
     /** Least spacing in whole pitches. */

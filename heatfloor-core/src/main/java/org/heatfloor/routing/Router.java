@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -11,6 +12,7 @@ import org.heatfloor.grid.ChannelGrid;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -30,12 +32,15 @@ public final class Router {
     private final Frame frame;
     private final Lattice whole;
     private final List<Lattice> parts;
+    /** Reach of each part, in pitch²; that of the untouched floor where cables lie already. */
+    private final double[] areas;
 
-    private Router(RouteSite site, Frame frame, Lattice whole, List<Lattice> parts) {
+    private Router(RouteSite site, Frame frame, Lattice whole, List<Lattice> parts, double[] areas) {
         this.site = site;
         this.frame = frame;
         this.whole = whole;
         this.parts = parts;
+        this.areas = areas;
     }
 
     /**
@@ -45,17 +50,20 @@ public final class Router {
      * @return the router
      */
     public static Router of(RouteSite site) {
-        return avoiding(site, List.of());
+        return prepared(site, List.of(), null);
     }
 
     /**
-     * Prepares a site on which cables lie already; new cable keeps the least spacing from them.
+     * The same site with cables on it; new cable keeps the least spacing from them.
      *
-     * @param site where cables are to be laid
      * @param laid heating cables already placed, in metres
      * @return the router
      */
-    public static Router avoiding(RouteSite site, List<LineString> laid) {
+    public Router avoiding(List<LineString> laid) {
+        return laid.isEmpty() ? this : prepared(site, laid, this);
+    }
+
+    private static Router prepared(RouteSite site, List<LineString> laid, @Nullable Router base) {
         ChannelGrid grid = site.grid;
         int width = grid.columns();
         int height = grid.rows();
@@ -89,7 +97,40 @@ public final class Router {
             parts.add(whole.part(numbers, n));
         }
         parts.sort(Comparator.comparingInt(Lattice::nodes).reversed());
-        return new Router(site, new Frame(grid), whole, List.copyOf(parts));
+        double[] areas = new double[parts.size()];
+        for (int n = 0; n < areas.length; n++) {
+            areas[n] = base == null
+                    ? parts.get(n).unionOfSquares(site.minSpacing / site.pitch)
+                    : base.areas[base.partOf(parts.get(n))];
+        }
+        return new Router(site, new Frame(grid), whole, List.copyOf(parts), areas);
+    }
+
+    private int partOf(Lattice piece) {
+        for (int v = 0; v < piece.free.length; v++) {
+            for (int n = 0; piece.free[v] && n < parts.size(); n++) {
+                if (parts.get(n).free[v]) {
+                    return n;
+                }
+            }
+        }
+        throw new IllegalStateException("a part of the floor that the untouched floor does not have");
+    }
+
+    /**
+     * The largest part that belongs to a part of another router of the same site.
+     *
+     * @param base the router of the untouched floor
+     * @param part number of its part
+     * @return the number here; empty if nothing of it is left
+     */
+    public OptionalInt partWithin(Router base, int part) {
+        for (int n = 0; n < parts.size(); n++) {
+            if (base.partOf(parts.get(n)) == part) {
+                return OptionalInt.of(n);
+            }
+        }
+        return OptionalInt.empty();
     }
 
     private static boolean clearOf(List<LineString> laid, Coordinate c, double metres) {
@@ -118,9 +159,7 @@ public final class Router {
      * @return its area
      */
     public Quantity<Area> reachArea(int part) {
-        return Amounts.of(
-                parts.get(part).unionOfSquares(site.minSpacing / site.pitch) * site.pitch * site.pitch,
-                Units.SQUARE_METRE);
+        return Amounts.of(areas[part] * site.pitch * site.pitch, Units.SQUARE_METRE);
     }
 
     /**
@@ -158,7 +197,8 @@ public final class Router {
                 site.wallClearanceMetres,
                 site.minSpacing / 2,
                 0);
-        return Amounts.metres(new Part(site, frame, parts.get(part), none).capacityMetres(conductors == 1));
+        return Amounts.metres(
+                new Part(site, frame, parts.get(part), areas[part], none, 0).capacityMetres(conductors == 1));
     }
 
     /**
@@ -183,7 +223,7 @@ public final class Router {
                 site.wallClearanceMetres,
                 site.minSpacing / 2,
                 Math.max(0, lead - site.jointLength - site.bendRadius));
-        Part part = new Part(site, frame, parts.get(number), leads);
+        Part part = new Part(site, frame, parts.get(number), areas[number], leads, lead);
         double capacity = part.capacityMetres(cable.returns());
         if (length > capacity) {
             return new RouteOutcome.TooLong(Amounts.metres(capacity), Amounts.metres(length - capacity));

@@ -12,6 +12,8 @@ final class Search {
     private static final double[] SPINES = {0, 0.5, 1};
     /** Price of a pitch of length too much or too little while annealing, in turns. */
     private static final double PRICE = 0.35;
+    /** Length too much that trimming takes care of, in pitches. */
+    private static final double SLACK = 8;
 
     private final Part part;
     private final boolean returns;
@@ -33,17 +35,19 @@ final class Search {
     }
 
     /** The best exact route found, or null. */
-    @Nullable
-    Candidate run() {
-        List<Walk> starts = starts();
+    @Nullable Candidate run() {
+        Candidate best = improved(starts(0.74, 1.2), effort.starts, effort.steps);
+        // A tight room leaves few patterns near the even spacing: then the densest lines are tried, and longer.
+        return best != null ? best : improved(starts(0.5, 1.45), 2 * effort.starts + 4, 4 * effort.steps);
+    }
+
+    private @Nullable Candidate improved(List<Walk> starts, int most, int steps) {
         starts.sort(Comparator.comparingDouble(Walk::cost));
         List<Walk> chosen = new ArrayList<>();
-        List<CoarseGrid> grids = new ArrayList<>();
         for (Walk walk : starts) {
-            long same = grids.stream().filter(g -> g == walk.grid).count();
-            if (same < 2 && chosen.size() < effort.starts) {
+            long same = chosen.stream().filter(w -> w.grid == walk.grid).count();
+            if (same < 2 && chosen.size() < most) {
                 chosen.add(walk);
-                grids.add(walk.grid);
             }
         }
         @Nullable Candidate best = null;
@@ -51,7 +55,7 @@ final class Search {
             if (Thread.currentThread().isInterrupted()) {
                 break;
             }
-            walk.anneal(effort.steps, random.split(), 2.0, 0.15);
+            walk.anneal(steps, random.split(), 2.0, 0.15);
             best = better(best, finish(walk));
         }
         for (Walk walk : starts) {
@@ -82,19 +86,40 @@ final class Search {
         return Candidate.of(part, path, returns, lengthMetres, random);
     }
 
-    /** Length the walk should have, in pitches, with the joint's share added. */
+    /** Length an open route should have, in pitches, with one joint after a bend. */
     private double target() {
-        double joints = (part.site.jointLength + part.site.bendRadius / 2) * (returns ? 2 : 1);
-        double gate = 0;
-        return (lengthMetres + joints) / part.site.pitch + gate;
+        return (lengthMetres + (part.site.jointLength + part.site.bendRadius) * (returns ? 2 : 1)) / part.site.pitch;
     }
 
-    private List<Walk> starts() {
+    /** The target with what the chosen opening of the loop really takes. */
+    private double target(Walk walk, int node, int bit) {
+        int other = walk.grid.step(node, bit);
+        double metres = lengthMetres + entry(walk, node, bit);
+        double gate = 0;
+        if (returns) {
+            metres += entry(walk, other, CoarseGrid.opposite(bit));
+            gate = walk.grid.length(node, bit);
+        }
+        return metres / part.site.pitch + gate;
+    }
+
+    private double entry(Walk walk, int node, int bit) {
+        int left = walk.used[node] & ~bit;
+        boolean straight =
+                part.waysAt.get(latticeNode(walk.grid, node)).stream().anyMatch(w -> w.bit() == left);
+        return part.site.jointLength + (straight ? 0 : part.site.bendRadius);
+    }
+
+    private int latticeNode(CoarseGrid grid, int node) {
+        return grid.ys[node / grid.columns] * part.lattice.width + grid.xs[node % grid.columns];
+    }
+
+    private List<Walk> starts(double closest, double widest) {
         Lattice lattice = part.lattice;
         double even = part.area / (lengthMetres / part.site.pitch);
         int least = part.leastGap();
-        double low = Math.max(least, 0.74 * even);
-        double high = Math.max(least + 1, 1.2 * even);
+        double low = Math.max(least, closest * even);
+        double high = Math.max(least + 1, widest * even);
         List<int[]> columns = LineSets.of(
                 lattice.firstColumn(), lattice.lastColumn(), least, low, high, LineSets.boundaries(lattice, true));
         List<int[]> rows = LineSets.of(
@@ -126,7 +151,7 @@ final class Search {
                     if (walk.length == 0) {
                         continue;
                     }
-                    walk.aim(target, rounding, 4, PRICE);
+                    walk.aim(target, rounding, SLACK, PRICE);
                     if (gate(walk, mayStart)) {
                         walk.fill();
                         walks.add(walk);
@@ -143,7 +168,7 @@ final class Search {
     private boolean[] mayStart(CoarseGrid grid) {
         boolean[] out = new boolean[grid.edges.length];
         for (int v = 0; v < out.length; v++) {
-            int node = grid.ys[v / grid.columns] * part.lattice.width + grid.xs[v % grid.columns];
+            int node = latticeNode(grid, v);
             out[v] = !part.waysAt.get(node).isEmpty();
         }
         return out;
@@ -177,6 +202,8 @@ final class Search {
         if (bestNode < 0) {
             return false;
         }
+        double rounding = Part.CORNER * part.site.bendRadius / part.site.pitch;
+        walk.aim(target(walk, bestNode, bestBit), rounding, SLACK, PRICE);
         if (returns) {
             walk.lock(bestNode, walk.grid.step(bestNode, bestBit));
         } else {
@@ -188,7 +215,7 @@ final class Search {
     /** Price of starting at a node when the edge along the bit is taken out. */
     private double price(Walk walk, int v, int bit) {
         int left = walk.used[v] & ~bit;
-        int node = walk.grid.ys[v / walk.grid.columns] * part.lattice.width + walk.grid.xs[v % walk.grid.columns];
+        int node = latticeNode(walk.grid, v);
         double best = 50;
         for (LeadWays.Way way : part.waysAt.get(node)) {
             double entry = way.bit() == left ? 0 : way.bit() == CoarseGrid.opposite(left) ? 50 : 1;

@@ -37,7 +37,7 @@ final class Walk {
 
     private double target;
     private double roundingPerTurn;
-    private double dead;
+    private double slack;
     private double price;
 
     /** A loop given by the edges used at each node. */
@@ -70,6 +70,10 @@ final class Walk {
         tail = other.tail;
         lockedA = other.lockedA;
         lockedB = other.lockedB;
+        target = other.target;
+        roundingPerTurn = other.roundingPerTurn;
+        slack = other.slack;
+        price = other.price;
     }
 
     boolean closed() {
@@ -97,16 +101,20 @@ final class Walk {
         tail = grid.step(node, bit);
     }
 
-    void aim(double targetLength, double rounding, double deadBand, double pricePerPitch) {
+    /**
+     * Sets what the cost is measured against. Length too much, beyond the slack, can be trimmed at a price; length too
+     * little may not be there to be had, and costs three times as much.
+     */
+    void aim(double targetLength, double rounding, double slackPitches, double pricePerPitch) {
         target = targetLength;
         roundingPerTurn = rounding;
-        dead = deadBand;
+        slack = slackPitches;
         price = pricePerPitch;
     }
 
     double cost() {
-        double off = Math.abs(length - roundingPerTurn * turns - target) - dead;
-        return turns + (off > 0 ? price * off : 0);
+        double over = surplus();
+        return turns + (over < 0 ? -3 * price * over : over > slack ? price * (over - slack) : 0);
     }
 
     /** Length beyond the target with the rounding of the corners taken off, in pitches. */

@@ -9,6 +9,8 @@ import org.locationtech.jts.geom.Polygon;
 /** The outer walls as one closed line with the room on its left; places on it are metres along it. */
 final class WallRing {
 
+    private static final int JUT_CHORDS = 6;
+
     private final Coordinate[] points;
     private final double[] at;
     final double length;
@@ -98,18 +100,31 @@ final class WallRing {
                 return out;
             }
             if (step > 1e-9 || !out.isEmpty()) {
-                out.add(moved(corner, offset));
+                out.addAll(moved(corner, offset, along > 0));
             }
             i = along > 0 ? (i == n ? 1 : i + 1) : (i == 1 ? n : i - 1);
             here = along > 0 ? at[i - 1] : at[i];
         }
     }
 
-    private Coordinate moved(int corner, double offset) {
+    /** The corner moved into the room; a corner that juts into the room is rounded about, so that nothing is cut off. */
+    private List<Coordinate> moved(int corner, double offset, boolean forward) {
         double[] before = inward(corner == 0 ? length : at[corner]);
         double[] after = inward(at[corner] + 1e-9);
-        double scale = offset / (1 + before[0] * after[0] + before[1] * after[1]);
-        return new Coordinate(
-                points[corner].x + (before[0] + after[0]) * scale, points[corner].y + (before[1] + after[1]) * scale);
+        Coordinate c = points[corner];
+        boolean juts = before[0] * after[1] - before[1] * after[0] < -1e-9;
+        if (!juts) {
+            double scale = offset / (1 + before[0] * after[0] + before[1] * after[1]);
+            return List.of(new Coordinate(c.x + (before[0] + after[0]) * scale, c.y + (before[1] + after[1]) * scale));
+        }
+        double turn =
+                Math.atan2(before[0] * after[1] - before[1] * after[0], before[0] * after[0] + before[1] * after[1]);
+        double from = Math.atan2(before[1], before[0]);
+        List<Coordinate> out = new ArrayList<>();
+        for (int t = 0; t <= JUT_CHORDS; t++) {
+            double angle = from + turn * (forward ? t : JUT_CHORDS - t) / JUT_CHORDS;
+            out.add(new Coordinate(c.x + offset * Math.cos(angle), c.y + offset * Math.sin(angle)));
+        }
+        return out;
     }
 }

@@ -51,13 +51,16 @@ final class DoorSteps {
         trowels(remedies, "over the membrane", step, bedding.upperVolumeMetres(), bedding.trowelOver(), contact);
         remedies.removeIf(r -> rule.verdict(r.step()) != StepVerdict.FLUSH);
         remedies.sort(Comparator.comparingDouble(r -> Math.abs(Si.in("step", r.step(), Units.METRE))));
-        thinner(remedies, "tile", step, Si.in("tile", height.tile(), Units.METRE), THINNEST_TILE_METRES);
-        thinner(
+        double upright = Si.in("upright", rule.upright(), Units.METRE);
+        double over = step > 0 ? step - upright : step + upright;
+        other(remedies, "tile", over, Si.in("tile", height.tile(), Units.METRE), THINNEST_TILE_METRES, step);
+        other(
                 remedies,
                 "membrane",
-                step,
+                over,
                 Si.in("membrane", height.membrane(), Units.METRE),
-                THINNEST_MEMBRANE_METRES);
+                THINNEST_MEMBRANE_METRES,
+                step);
         remedies.add(new Remedy(
                 step > 0
                         ? "raise the floor beyond, or lower the structural floor here, by " + text(step)
@@ -85,11 +88,14 @@ final class DoorSteps {
         }
     }
 
-    private static void thinner(List<Remedy> remedies, String what, double step, double now, double least) {
-        double wanted = now - step;
+    /** Another thickness of tile or membrane that brings the step down to what may stand upright. */
+    private static void other(List<Remedy> remedies, String what, double over, double now, double least, double step) {
+        double wanted = now - over;
         if (wanted >= least) {
             remedies.add(new Remedy(
-                    "use a " + what + " " + text(wanted) + " thick instead of " + text(now), Amounts.millimetres(0)));
+                    "use a " + what + " " + text(wanted) + (over > 0 ? " thick or less" : " thick or more")
+                            + " instead of " + text(now),
+                    Amounts.millimetres((step - over) * 1000)));
         }
     }
 

@@ -1,8 +1,10 @@
 package org.heatfloor.takeoff;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.heatfloor.quantity.Amounts;
@@ -17,9 +19,17 @@ import org.heatfloor.quantity.Units;
  * @param joints area of the joints seen from above
  * @param depth of the joints, the tile's thickness
  * @param mass of grout, waste included
+ * @param waste share included
+ * @param bag mass of a bag, where known
  * @param bags to buy, where a bag's mass is known
  */
-public record GroutNeed(Quantity<Area> joints, Quantity<Length> depth, Quantity<Mass> mass, OptionalInt bags) {
+public record GroutNeed(
+        Quantity<Area> joints,
+        Quantity<Length> depth,
+        Quantity<Mass> mass,
+        Quantity<Dimensionless> waste,
+        Optional<Quantity<Mass>> bag,
+        OptionalInt bags) {
 
     static GroutNeed of(TileLayout layout, GroutSpec grout) {
         double area = layout.jointsSquareMetres();
@@ -31,7 +41,13 @@ public record GroutNeed(Quantity<Area> joints, Quantity<Length> depth, Quantity<
         OptionalInt bags = grout.bag()
                 .map(b -> OptionalInt.of(MortarNeed.wholeBags(mass, Si.in("bag", b, Units.KILOGRAM))))
                 .orElse(OptionalInt.empty());
-        return new GroutNeed(layout.groutJoints(), layout.tile().thickness(), Amounts.kilograms(mass), bags);
+        return new GroutNeed(
+                layout.groutJoints(),
+                layout.tile().thickness(),
+                Amounts.kilograms(mass),
+                grout.waste(),
+                grout.bag(),
+                bags);
     }
 
     /**

@@ -87,7 +87,7 @@ final class LayoutBuilder {
         if (rule.direction().isPresent()) {
             return Si.in("tile direction", rule.direction().get(), Units.RADIAN);
         }
-        double longest = longestWall();
+        double longest = longestWall(covered);
         double line;
         if (rule.start() instanceof TileStart.CentredOn on) {
             line = angleOf(on.axis());
@@ -100,7 +100,8 @@ final class LayoutBuilder {
         return halfTurn(line + quarters * Math.PI / 2);
     }
 
-    private double longestWall() {
+    /** Direction of the longest edge of the outline, in radians. */
+    static double longestWall(Geometry covered) {
         double longest = 0;
         double along = 0;
         for (Polygon part : FloorRegions.polygons(covered)) {

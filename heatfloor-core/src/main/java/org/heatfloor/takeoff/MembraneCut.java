@@ -63,7 +63,7 @@ public final class MembraneCut {
      * @param lattice where the studs lie
      * @return the cut
      * @throws IllegalArgumentException if the membrane has no stock, the stock is narrower than a stud pitch, or it takes
-     *     more than 5000 pieces
+     *     more than 2000 pieces
      */
     public static MembraneCut of(Room room, Membrane membrane, StudLattice lattice) {
         return CutSearch.best(

@@ -1,10 +1,12 @@
 package org.heatfloor.takeoff;
 
+import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import org.heatfloor.grid.Membrane;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Density;
 import org.heatfloor.quantity.Si;
@@ -61,6 +63,33 @@ public record MortarNeed(
         return cubicMetres
                 * Si.in("density", density, Units.KILOGRAM_PER_CUBIC_METRE)
                 / (1 + Si.in("water", water, Units.ONE));
+    }
+
+    /** The two mortars of a floor. */
+    static List<MortarNeed> both(
+            double coveredSquareMetres, Membrane membrane, Bedding bedding, double cableCubicMetres) {
+        double stud = Si.in("stud", membrane.studDiameter(), Units.METRE);
+        double depth = Cavity.openDepth(
+                Si.in("height", membrane.height(), Units.METRE),
+                Cavity.squareCell(Si.in("pitch", membrane.studPitch(), Units.METRE)),
+                Cavity.roundStud(stud, stud));
+        double fill = Math.max(0, coveredSquareMetres * depth - cableCubicMetres);
+        return List.of(
+                of(MortarUse.UNDER_MEMBRANE, coveredSquareMetres * bedding.lowerVolumeMetres(), bedding),
+                of(MortarUse.IN_AND_OVER_MEMBRANE, fill + coveredSquareMetres * bedding.upperVolumeMetres(), bedding));
+    }
+
+    /**
+     * Bags when one mortar serves all uses: dry masses added up, then rounded up.
+     *
+     * @param needs mortars bought in the same bag
+     * @return the bags
+     */
+    public static int bagsTogether(List<MortarNeed> needs) {
+        double dry = needs.stream()
+                .mapToDouble(n -> Si.in("dry", n.dry(), Units.KILOGRAM))
+                .sum();
+        return needs.isEmpty() ? 0 : wholeBags(dry, Si.in("bag", needs.get(0).bag(), Units.KILOGRAM));
     }
 
     static int wholeBags(double kilograms, double bagKilograms) {

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
 import org.heatfloor.area.KeepOut;
@@ -17,6 +18,7 @@ import org.heatfloor.grid.StudLattice;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 
@@ -30,6 +32,8 @@ import org.locationtech.jts.geom.LineString;
  */
 public final class TakeOff {
 
+    private final Geometry covered;
+    private final Optional<Coordinate> wayOut;
     private final double coveredSquareMetres;
     private final Optional<MembraneCut> membraneCut;
     private final List<MortarNeed> mortars;
@@ -37,38 +41,35 @@ public final class TakeOff {
     private final Optional<GroutNeed> grout;
     private final Optional<FloorHeight> height;
     private final List<DoorStep> doorSteps;
+    private final Optional<SoftJoints> softJoints;
+    private final Optional<LevellerNeed> leveller;
+    private final Quantity<Dimensionless> mortarWaste;
     private final List<Finding> findings;
 
     private TakeOff(Builder b) {
         Geometry covered = FloorRegions.covered(b.room.polygon(), b.keepOuts);
         List<LineString> joints = FloorRegions.movementJoints(b.keepOuts);
+        this.covered = covered;
         this.coveredSquareMetres = covered.getArea();
+        if (!(coveredSquareMetres > 0)) {
+            throw new IllegalArgumentException("keep-outs: columns and shower trays leave no floor to cover");
+        }
         this.membraneCut = b.membrane
                 .stock()
                 .map(stock -> CutSearch.best(FloorRegions.parted(covered, joints), stock, b.lattice, CutRule.FEWEST));
-        this.mortars = b.bedding.map(bedding -> mortars(b, bedding)).orElse(List.of());
+        this.mortars = b.bedding
+                .map(x -> MortarNeed.both(coveredSquareMetres, b.membrane, x, b.cableCubicMetres))
+                .orElse(List.of());
         this.layout = b.tile.map(tile -> LayoutBuilder.lay(covered, joints, tile, b.layoutRule));
         this.grout = layout.map(l -> GroutNeed.of(l, b.grout));
         this.height = b.bedding.flatMap(bedding -> b.tile.map(tile -> FloorHeight.of(b.membrane, bedding, tile)));
         this.doorSteps = height.flatMap(h -> b.bedding.map(bedding -> DoorSteps.of(b.doors, h, bedding, b.stepRule)))
                 .orElse(List.of());
+        this.softJoints = b.tile.map(tile -> SoftJoints.of(covered, joints, b.layoutRule));
+        this.leveller = b.survey.map(survey -> survey.leveller(covered, b.levellerCover));
+        this.mortarWaste = b.bedding.map(Bedding::waste).orElse(Amounts.of(0, Units.PERCENT));
+        this.wayOut = b.doors.stream().findFirst().map(d -> d.at().getCentroid().getCoordinate());
         this.findings = List.copyOf(TakeOffFindings.of(this, b));
-    }
-
-    private List<MortarNeed> mortars(Builder b, Bedding bedding) {
-        double pitch = Si.in("pitch", b.membrane.studPitch(), Units.METRE);
-        double stud = Si.in("stud", b.membrane.studDiameter(), Units.METRE);
-        double depth = Cavity.openDepth(
-                Si.in("height", b.membrane.height(), Units.METRE),
-                Cavity.squareCell(pitch),
-                Cavity.roundStud(stud, stud));
-        double fill = Math.max(0, coveredSquareMetres * depth - b.cableCubicMetres);
-        return List.of(
-                MortarNeed.of(MortarUse.UNDER_MEMBRANE, coveredSquareMetres * bedding.lowerVolumeMetres(), bedding),
-                MortarNeed.of(
-                        MortarUse.IN_AND_OVER_MEMBRANE,
-                        fill + coveredSquareMetres * bedding.upperVolumeMetres(),
-                        bedding));
     }
 
     /**
@@ -147,6 +148,52 @@ public final class TakeOff {
     }
 
     /**
+     * Perimeter and movement joints, edge strip and sealant.
+     *
+     * @return the joints, where a tile was given
+     */
+    public Optional<SoftJoints> softJoints() {
+        return softJoints;
+    }
+
+    /**
+     * Levelling compound for the base.
+     *
+     * @return the need, where a survey was given
+     */
+    public Optional<LevellerNeed> leveller() {
+        return leveller;
+    }
+
+    /**
+     * Batches of a mortar that fit open time and pot life, from the part of the floor farthest from the first door to the
+     * door; without doors along the longest wall.
+     *
+     * @param mortar one of {@link #mortars()}
+     * @param pace how fast the floor is laid
+     * @return the batches in laying order
+     * @throws IllegalArgumentException if more than 1000 batches would be needed
+     */
+    public List<MortarBatch> batches(MortarNeed mortar, LayingPace pace) {
+        return Batches.of(covered, LayoutBuilder.longestWall(covered), wayOut, mortar, pace);
+    }
+
+    /**
+     * Everything to buy on one list.
+     *
+     * @param units the list is written in
+     * @param prices of what is bought, where known
+     * @return the list
+     */
+    public ShoppingList shoppingList(PurchaseUnits units, Optional<Prices> prices) {
+        return ShoppingList.of(this, units, prices);
+    }
+
+    Quantity<Dimensionless> mortarWaste() {
+        return mortarWaste;
+    }
+
+    /**
      * What was judged.
      *
      * @return the findings
@@ -170,6 +217,11 @@ public final class TakeOff {
         GroutSpec grout = GroutSpec.USUAL;
         List<Door> doors = List.of();
         StepRule stepRule = StepRule.ADA_2010;
+        TileStandard standard = TileStandard.ANSI_A108;
+        MovementRule movementRule = MovementRule.BS_5385_HEATED;
+        Optional<SpotSurvey> survey = Optional.empty();
+        Quantity<Length> levellerCover = Amounts.millimetres(0);
+        Optional<Quantity<Length>> lippage = Optional.empty();
         final Map<HeightPart, Stated> stated = new EnumMap<>(HeightPart.class);
 
         record Stated(String layer, Quantity<Length> thickness) {}
@@ -287,6 +339,56 @@ public final class TakeOff {
         public Builder stated(HeightPart part, String layer, Quantity<Length> thickness) {
             Si.notNegative("layer '" + layer + "' thickness", thickness, Units.METRE);
             stated.put(part, new Stated(layer, thickness));
+            return this;
+        }
+
+        /**
+         * Whose limits joints, lippage and flatness are held to; {@link TileStandard#ANSI_A108} when not called.
+         *
+         * @param given the standard
+         * @return this builder
+         */
+        public Builder standard(TileStandard given) {
+            this.standard = Objects.requireNonNull(given, "standard");
+            return this;
+        }
+
+        /**
+         * How large a bay may be; {@link MovementRule#BS_5385_HEATED} when not called.
+         *
+         * @param rule the rule
+         * @return this builder
+         */
+        public Builder movementRule(MovementRule rule) {
+            this.movementRule = Objects.requireNonNull(rule, "rule");
+            return this;
+        }
+
+        /**
+         * Heights of the base at spots, for levelling compound and flatness.
+         *
+         * @param given the survey
+         * @param cover least thickness of compound over the highest spot
+         * @return this builder
+         * @throws IllegalArgumentException if the cover is negative
+         */
+        public Builder survey(SpotSurvey given, Quantity<Length> cover) {
+            Si.notNegative("leveller cover", cover, Units.METRE);
+            this.survey = Optional.of(given);
+            this.levellerCover = cover;
+            return this;
+        }
+
+        /**
+         * The largest difference of height measured between neighbouring tile edges.
+         *
+         * @param measured on a trial field or the finished floor
+         * @return this builder
+         * @throws IllegalArgumentException if it is not 0 to 50 mm
+         */
+        public Builder lippage(Quantity<Length> measured) {
+            Si.within("lippage", measured, Units.MILLIMETRE, 0, 50);
+            this.lippage = Optional.of(measured);
             return this;
         }
 

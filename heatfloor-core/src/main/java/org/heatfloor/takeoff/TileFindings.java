@@ -2,6 +2,8 @@ package org.heatfloor.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
@@ -9,25 +11,30 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.heatfloor.takeoff.TileStandard.Limit;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
 
-/** Limits of tile work: cuts, offset, joint width. Inches as the standards state them. */
+/** Limits of tile work: cuts, offset, joint width, lippage, flatness, bays. */
 final class TileFindings {
 
-    /** A side above this counts as large: ANSI A108.02. */
-    static final double LARGE_SIDE_INCHES = 15;
-
     /** 3 mm passes for 1/8 in, as the standard's own metric figures do (from memory). */
-    private static final double SOFT_CONVERSION_INCHES = 0.2 / 25.4;
+    private static final double SOFT_CONVERSION_METRES = 0.0002;
 
-    private static final String A108_02 = "ANSI A108.02";
+    private static final String LAYOUT = "tile layout";
 
     private TileFindings() {}
 
-    static List<Finding> of(TileLayout layout) {
+    static List<Finding> of(TileLayout layout, TakeOff.Builder brief) {
         List<Finding> findings = new ArrayList<>();
         cuts(findings, layout);
         offset(findings, layout.tile());
-        joint(findings, layout.tile());
+        joint(findings, layout.tile(), brief.standard);
+        lippage(findings, layout.tile(), brief);
+        flatness(findings, layout.tile(), brief);
+        bays(findings, layout, brief.movementRule);
         return findings;
     }
 
@@ -37,11 +44,11 @@ final class TileFindings {
         }
         int slivers = layout.piecesUnder(Amounts.of(100 * TileLayout.SLIVER_SHARE, Units.PERCENT));
         int half = layout.piecesUnder(Amounts.of(50, Units.PERCENT));
-        String narrowest = QuantityText.write(layout.narrowestWidth().to(Units.MILLIMETRE), 0);
+        String narrowest = text(layout.narrowestWidth());
         if (slivers > 0) {
             findings.add(Finding.of(
                     Severity.WARNING,
-                    "tile layout",
+                    LAYOUT,
                     slivers + " cut pieces are slivers under a quarter of a tile, the narrowest " + narrowest
                             + "; shift the layout or take another size",
                     layout.narrowest(),
@@ -50,57 +57,119 @@ final class TileFindings {
         } else if (half > 0) {
             findings.add(Finding.of(
                     Severity.NOTE,
-                    "tile layout",
+                    LAYOUT,
                     half + " cut pieces are under half a tile, the narrowest " + narrowest,
                     layout.narrowest(),
                     Amounts.of(50, Units.PERCENT),
-                    Source.document(A108_02, "4.3.1 and 4.3.2: usually no cut under half a tile")));
+                    Source.document("ANSI A108.02", "4.3.1 and 4.3.2: usually no cut under half a tile")));
         }
     }
 
-    private static double longestInches(TileSpec tile) {
-        return Si.in("side", tile.length().to(Units.INCH), Units.INCH) > Si.in("side", tile.width(), Units.INCH)
-                ? Si.in("side", tile.length(), Units.INCH)
-                : Si.in("side", tile.width(), Units.INCH);
-    }
-
     private static void offset(List<Finding> findings, TileSpec tile) {
-        if (tile.pattern() == TilePattern.HALF_OFFSET && longestInches(tile) > LARGE_SIDE_INCHES) {
+        boolean isLarge = TileStandard.longestInches(tile) > TileStandard.LARGE_SIDE_INCHES;
+        if (tile.pattern() == TilePattern.HALF_OFFSET && isLarge) {
             findings.add(Finding.of(
                     Severity.WARNING,
                     "tile pattern",
                     "tiles this long are offset by at most a third, or their bowed middles meet the neighbours' ends",
                     Amounts.of(50, Units.PERCENT),
                     Amounts.of(33, Units.PERCENT),
-                    Source.document(A108_02, "offset at most 33 % where the offset side is over 15 in nominal")));
+                    Source.document(
+                            "ANSI A108.02", "offset at most 33 % where the offset side is over 15 in nominal")));
         }
     }
 
-    private static void joint(List<Finding> findings, TileSpec tile) {
-        double joint = Si.in("joint", tile.joint(), Units.INCH);
-        double least = leastJointInches(tile);
-        if (joint < least - SOFT_CONVERSION_INCHES) {
+    private static void joint(List<Finding> findings, TileSpec tile, TileStandard standard) {
+        double joint = tile.jointMetres();
+        Limit least = standard.leastJoint(tile);
+        Limit widest = standard.widestJoint(tile);
+        if (joint < Si.in("least joint", least.value(), Units.METRE) - SOFT_CONVERSION_METRES) {
             findings.add(Finding.of(
                     Severity.WARNING,
                     "grout joint",
                     "the joint is too narrow for this tile and pattern",
                     tile.joint(),
-                    Amounts.inches(least),
-                    Source.document(
-                            A108_02,
-                            "4.3.8: three times the variation in size and never under 1/16 in; in offset rows over 15 in"
-                                    + " 1/8 in rectified or 3/16 in calibrated, plus the edge warpage (4.3.8.1)")));
+                    least.value(),
+                    least.source()));
+        } else if (joint > Si.in("widest joint", widest.value(), Units.METRE) + SOFT_CONVERSION_METRES) {
+            findings.add(Finding.of(
+                    Severity.WARNING,
+                    "grout joint",
+                    "the joint is wider than is usual for this tile",
+                    tile.joint(),
+                    widest.value(),
+                    widest.source()));
         }
     }
 
-    /** Least joint, inches: ANSI A108.02 (2017), 4.3.8 and 4.3.8.1. */
-    static double leastJointInches(TileSpec tile) {
-        TileAccuracy accuracy = tile.accuracy();
-        double byVariation = Math.max(1.0 / 16, 3 * Si.in("variation", accuracy.variation(), Units.INCH));
-        if (!tile.pattern().isOffset() || !(longestInches(tile) > LARGE_SIDE_INCHES)) {
-            return byVariation;
+    private static void lippage(List<Finding> findings, TileSpec tile, TakeOff.Builder brief) {
+        Limit limit = brief.standard.lippage(tile);
+        brief.lippage.ifPresent(measured -> findings.add(Finding.of(
+                isOver(measured, limit) ? Severity.ERROR : Severity.NOTE,
+                "lippage",
+                isOver(measured, limit)
+                        ? "neighbouring edges differ by more than allowed; lift and relay those tiles"
+                        : "neighbouring edges differ by no more than allowed",
+                measured,
+                limit.value(),
+                limit.source())));
+        double warpage = Si.in("warpage", tile.accuracy().warpage(), Units.METRE);
+        if (brief.lippage.isEmpty() && warpage > 0) {
+            findings.add(Finding.of(
+                    warpage > Si.in("lippage", limit.value(), Units.METRE) ? Severity.WARNING : Severity.NOTE,
+                    "lippage",
+                    "the tiles' own warpage may come out as lippage between neighbours",
+                    tile.accuracy().warpage(),
+                    limit.value(),
+                    limit.source()));
         }
-        double byEdge = accuracy.edge() == TileAccuracy.Edge.RECTIFIED ? 1.0 / 8 : 3.0 / 16;
-        return Math.max(byVariation, byEdge + Si.in("warpage", accuracy.warpage(), Units.INCH));
+    }
+
+    private static void flatness(List<Finding> findings, TileSpec tile, TakeOff.Builder brief) {
+        Limit limit = brief.standard.flatness(tile);
+        brief.survey.ifPresent(survey -> {
+            Quantity<Length> gap = survey.gapUnder(brief.standard.straightedge());
+            findings.add(Finding.of(
+                    isOver(gap, limit) ? Severity.WARNING : Severity.NOTE,
+                    "flatness of the base",
+                    isOver(gap, limit)
+                            ? "the base is out of flat by " + text(gap) + " under a straightedge of "
+                                    + QuantityText.write(brief.standard.straightedge(), 0)
+                                    + "; level it first, tile mortar is not for filling"
+                            : "the base is flat enough for this tile",
+                    gap,
+                    limit.value(),
+                    limit.source()));
+        });
+    }
+
+    private static void bays(List<Finding> findings, TileLayout layout, MovementRule rule) {
+        double wall = LayoutBuilder.longestWall(layout.field());
+        Geometry turned = AffineTransformation.rotationInstance(-wall).transform(layout.field());
+        for (Polygon bay : FloorRegions.polygons(turned)) {
+            Envelope e = bay.getEnvelopeInternal();
+            double longer = Math.max(e.getWidth(), e.getHeight());
+            double area = bay.getArea();
+            if (longer > Si.in("longest", rule.longest(), Units.METRE)
+                    || area > Si.in("largest", rule.largest(), Units.SQUARE_METRE)
+                    || longer > rule.ratio() * Math.min(e.getWidth(), e.getHeight())) {
+                findings.add(Finding.of(
+                        Severity.WARNING,
+                        "movement joints",
+                        "a bay of " + QuantityText.number(area, 1) + " m² and " + QuantityText.number(longer, 2)
+                                + " m is larger than one bay may be; part it with a movement joint",
+                        Amounts.metres(longer),
+                        rule.longest(),
+                        rule.source()));
+            }
+        }
+    }
+
+    private static boolean isOver(Quantity<Length> measured, Limit limit) {
+        return Si.in("measured", measured, Units.METRE) > Si.in("limit", limit.value(), Units.METRE) + 1e-9;
+    }
+
+    private static String text(Quantity<Length> length) {
+        return QuantityText.write(length.to(Units.MILLIMETRE), 1);
     }
 }

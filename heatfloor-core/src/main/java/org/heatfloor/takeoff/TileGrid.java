@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The grid of tiles in its own frame: rows along x. Metres. */
 final class TileGrid {
@@ -87,13 +88,13 @@ final class TileGrid {
         if (!prepared.get(f).intersects(tile)) {
             return;
         }
-        Geometry part = OverlayNG.overlay(field.get(f), tile, OverlayNG.INTERSECTION, FloorRegions.GRID);
+        Geometry part = OverlayNGRobust.overlay(field.get(f), tile, OverlayNG.INTERSECTION);
+        Polygon almost = FloorRegions.rectangle(
+                x + NOTHING_METRES, y + NOTHING_METRES, x + length - NOTHING_METRES, y + width - NOTHING_METRES);
         for (Polygon piece : FloorRegions.polygons(part)) {
             Envelope e = piece.getEnvelopeInternal();
             if (Math.min(e.getWidth(), e.getHeight()) > NOTHING_METRES) {
-                double missing = length * width - piece.getArea();
-                boolean whole = missing < 2 * (length + width) * NOTHING_METRES;
-                laid.add(new Laid(row, column, x, y, piece, whole));
+                laid.add(new Laid(row, column, x, y, piece, piece.covers(almost)));
             }
         }
     }

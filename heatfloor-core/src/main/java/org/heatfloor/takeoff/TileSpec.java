@@ -2,6 +2,7 @@ package org.heatfloor.takeoff;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Si;
@@ -91,6 +92,34 @@ public record TileSpec(
      */
     public TileSpec withAccuracy(TileAccuracy measured) {
         return new TileSpec(length, width, thickness, joint, pattern, waste, supply, measured);
+    }
+
+    /**
+     * Tiles in one square metre of an endless field, joints included: one over the area of a tile and its joints. Derived
+     * geometry.
+     *
+     * @return the count, not rounded
+     */
+    public double perSquareMetre() {
+        return 1 / ((lengthMetres() + jointMetres()) * (widthMetres() + jointMetres()));
+    }
+
+    /**
+     * The estimator's count, from area alone: area plus the waste share over the area of a tile's face, rounded up. It knows
+     * nothing of cuts; {@link TileLayout} counts them.
+     *
+     * @param area to tile
+     * @return the count
+     * @throws IllegalArgumentException if the area is negative or would take more than a thousand million tiles
+     */
+    public int countByArea(Quantity<Area> area) {
+        double squareMetres = Si.notNegative("tiled area", area, Units.SQUARE_METRE);
+        double exact = squareMetres * (1 + Si.in("waste", waste, Units.ONE)) / (lengthMetres() * widthMetres());
+        if (!(exact <= 1e9)) {
+            throw new IllegalArgumentException(
+                    "tiled area: " + area + " was given; an area of at most a thousand million tiles is expected");
+        }
+        return (int) Math.ceil(exact - 1e-9);
     }
 
     double lengthMetres() {

@@ -68,7 +68,7 @@ class RouteCheckMutationTest {
                 "into a round flange",
                 CheckFindings.KEEP_OUT,
                 check().keepOuts(DrawnRoutes.keepOuts().subList(1, 2)),
-                cable(20, with(rows(), 1836, 714, 1500, 714, 1500, 780))));
+                cable(20, with(rows(), 1836, 714, 1496, 714, 1496, 782))));
         all.add(both(
                 "cold lead under furniture",
                 CheckFindings.KEEP_OUT,
@@ -99,7 +99,7 @@ class RouteCheckMutationTest {
                 cable(20, with(rows(), 1836, 646, 1700, 646, 1700, 612))));
         // crossing
         all.add(both(
-                "a curl shorter than the spacing rule sees",
+                "a curl",
                 CheckFindings.CROSSING,
                 check().minBendRadius(Amounts.millimetres(15)),
                 cable(15, with(lastRowTo(1666), 1666, 578, 1632, 578, 1632, 500))));
@@ -107,7 +107,7 @@ class RouteCheckMutationTest {
                 "a hairpin that touches itself",
                 CheckFindings.CROSSING,
                 check().minBendRadius(Amounts.metres(0)).keepOuts(List.of()),
-                withDiameter(8, cable(2, with(rows(), 1836, 548, 1820, 548)))));
+                cable(1.7, with(rows(), 1836, 547.4, 1820, 547.4))));
         // bends
         all.add(both(
                 "a limit a little above the radius",
@@ -115,10 +115,11 @@ class RouteCheckMutationTest {
                 check().minBendRadius(Amounts.millimetres(20.3)),
                 cable(20, rows())));
         all.add(one("all corners sharper", CheckFindings.BEND, cable(19.5, rows())));
+        all.add(one("length hidden in a fine zigzag", CheckFindings.BEND, zigzag()));
         all.add(one("one sharp corner", CheckFindings.BEND, oneSharpCorner()));
         // studs
         all.add(one("a radius that cuts the inner stud", CheckFindings.STUD, cable(26, rows())));
-        all.add(one("a thick cable", CheckFindings.STUD, withDiameter(9.5, cable(20, rows()))));
+        all.add(one("a thick cable", CheckFindings.STUD, withDiameter(9.9, cable(20, rows()))));
         all.add(one("a wide half circle", CheckFindings.STUD, cable(51, rows())));
         // length
         all.add(one(
@@ -143,6 +144,7 @@ class RouteCheckMutationTest {
                 "a kink at the joint",
                 CheckFindings.JOINT,
                 cable("K", length, heating, line(0, 136, 136, 32, 136, 136))));
+        all.add(one("a kink hidden behind a tenth of a millimetre", CheckFindings.JOINT, hiddenKink()));
         all.add(one("a gap at the joint", CheckFindings.JOINT, cable("K", length, heating, line(0, 136, 135, 136))));
         // cold lead's place
         all.add(one(
@@ -237,13 +239,43 @@ class RouteCheckMutationTest {
         return cable("K", metres, DrawnRoutes.FACTORY.createLineString(points.toArray(new Coordinate[0])), LEAD);
     }
 
+    /** The lead comes from below and goes on for a tenth of a millimetre before the cable turns into its row. */
+    private static LaidCable hiddenKink() {
+        double[] later = rows();
+        later[0] = 204;
+        List<Coordinate> points = new ArrayList<>(List.of(rounded(20, 7, later).getCoordinates()));
+        points.set(0, new Coordinate(0.204, 0.1359));
+        points.add(1, new Coordinate(0.204, 0.136));
+        return cable(
+                "K",
+                trueLength(20, later) + 0.010,
+                DrawnRoutes.FACTORY.createLineString(points.toArray(new Coordinate[0])),
+                line(0, 136, 70, 100, 140, 20, 204, 20, 204, 135.9));
+    }
+
+    /** The last row drawn as a saw of teeth too fine for spacing, studs and bends to see. */
+    private static LaidCable zigzag() {
+        List<Coordinate> points = new ArrayList<>(List.of(rounded(20, 7, rows()).getCoordinates()));
+        points.remove(points.size() - 1);
+        for (int i = 0; i < 4000; i++) {
+            points.add(new Coordinate(0.2 + 0.0003 * i, 0.544 + (i % 2) * 0.0003));
+        }
+        LineString saw = DrawnRoutes.FACTORY.createLineString(points.toArray(new Coordinate[0]));
+        double metres = saw.getLength() + DrawnBends.shorteningMetres(DrawnLine.of(saw)) + 0.010;
+        return cable("K", metres, saw, LEAD);
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("mutations")
     void namesTheRuleThatIsBrokenAndNoOther(String what, Source rule, RouteCheck.Builder check, LaidCable cable) {
         List<Finding> errors = check.build().check(List.of(cable)).findings().stream()
                 .filter(Finding::isError)
                 .toList();
-        Set<Source> rules = errors.stream().map(Finding::source).collect(Collectors.toSet());
+        // Two places where a long cable crosses itself always have places beside them that break the spacing too.
+        Set<Source> rules = errors.stream()
+                .map(Finding::source)
+                .filter(found -> rule != CheckFindings.CROSSING || found != CheckFindings.SPACING)
+                .collect(Collectors.toSet());
         assertThat(rules).as(what + " " + errors).containsExactly(rule);
     }
 }

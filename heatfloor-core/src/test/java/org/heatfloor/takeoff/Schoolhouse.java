@@ -67,6 +67,19 @@ final class Schoolhouse {
                         MembraneStock.Kind.SHEET, Amounts.millimetres(1224), Amounts.millimetres(612))));
     }
 
+    /** The washroom with a small tile count and no membrane cut, for quick tests of the rest. */
+    static TakeOff.Builder washroomWithoutStock() {
+        Membrane membrane = new Membrane(
+                Amounts.millimetres(34), Amounts.millimetres(22), Amounts.millimetres(9), Optional.empty());
+        return TakeOff.of(
+                        washroomRoom(),
+                        membrane,
+                        StudLattice.of(membrane, point(17, 17), Units.MILLIMETRE, Amounts.degrees(0)))
+                .tile(washroomTile())
+                .layoutRule(LayoutRule.USUAL.from(TileStart.corner(0, 0)))
+                .bedding(washroomBedding());
+    }
+
     static TakeOff.Builder washroom() {
         Membrane membrane = washroomMembrane();
         return TakeOff.of(

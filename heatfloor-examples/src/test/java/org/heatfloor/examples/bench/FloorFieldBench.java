@@ -34,7 +34,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * The whole floor by the cosine transform, beside a sparse direct solve of a general library on the same grid. The direct
  * solve is given the least there is to solve: one sheet of cells, the layers lumped into a sideways conductance and a loss
- * to room and below, so that the ratio flatters it. The three grids of one square room show the cost against their number.
+ * to room and below, so that the ratio flatters it. The grids of {@code cells} show the cost against their number.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -100,64 +100,61 @@ public class FloorFieldBench {
                 .solve();
     }
 
-    /** The washroom's grid by a sparse direct solve. */
-    @State(Scope.Benchmark)
-    public static class Direct {
-
-        /**
-         * One sheet of cells by sparse Cholesky.
-         *
-         * @return its temperatures
-         */
-        @Benchmark
-        @BenchmarkMode(Mode.SingleShotTime)
-        @OutputTimeUnit(TimeUnit.MILLISECONDS)
-        @Fork(1)
-        @Warmup(iterations = 1)
-        @Measurement(iterations = 3)
-        public DMatrixRMaj sparseDirect() {
-            int nx = 256;
-            int ny = 256;
-            int n = nx * ny;
-            double dx = 2.41 / nx;
-            double dy = 1.96 / ny;
-            double sheet = 9e-3 * 1.3 + 15.3e-3 * 1.0 + 18e-3 * 0.13;
-            double loss = (11 + 0.34) * dx * dy;
-            DMatrixSparseTriplet entries = new DMatrixSparseTriplet(n, n, 5 * n);
-            DMatrixRMaj heat = new DMatrixRMaj(n, 1);
-            for (int j = 0; j < ny; j++) {
-                for (int i = 0; i < nx; i++) {
-                    int c = j * nx + i;
-                    double diagonal = loss;
-                    if (i > 0) {
-                        entries.addItem(c, c - 1, -sheet * dy / dx);
-                        diagonal += sheet * dy / dx;
-                    }
-                    if (i + 1 < nx) {
-                        entries.addItem(c, c + 1, -sheet * dy / dx);
-                        diagonal += sheet * dy / dx;
-                    }
-                    if (j > 0) {
-                        entries.addItem(c, c - nx, -sheet * dx / dy);
-                        diagonal += sheet * dx / dy;
-                    }
-                    if (j + 1 < ny) {
-                        entries.addItem(c, c + nx, -sheet * dx / dy);
-                        diagonal += sheet * dx / dy;
-                    }
-                    entries.addItem(c, c, diagonal);
-                    heat.set(c, 0, i % 10 == 0 ? 11 * dy : 0);
+    /**
+     * One sheet of cells by sparse Cholesky.
+     *
+     * @return its temperatures
+     */
+    @Benchmark
+    public DMatrixRMaj sparseDirect() {
+        int nx = steps(width);
+        int ny = steps(height);
+        int n = nx * ny;
+        double dx = width / nx;
+        double dy = height / ny;
+        double sheet = 9e-3 * 1.3 + 15.3e-3 * 1.0 + 18e-3 * 0.13;
+        double loss = (11 + 0.34) * dx * dy;
+        DMatrixSparseTriplet entries = new DMatrixSparseTriplet(n, n, 5 * n);
+        DMatrixRMaj heat = new DMatrixRMaj(n, 1);
+        for (int j = 0; j < ny; j++) {
+            for (int i = 0; i < nx; i++) {
+                int c = j * nx + i;
+                double diagonal = loss;
+                if (i > 0) {
+                    entries.addItem(c, c - 1, -sheet * dy / dx);
+                    diagonal += sheet * dy / dx;
                 }
+                if (i + 1 < nx) {
+                    entries.addItem(c, c + 1, -sheet * dy / dx);
+                    diagonal += sheet * dy / dx;
+                }
+                if (j > 0) {
+                    entries.addItem(c, c - nx, -sheet * dx / dy);
+                    diagonal += sheet * dx / dy;
+                }
+                if (j + 1 < ny) {
+                    entries.addItem(c, c + nx, -sheet * dx / dy);
+                    diagonal += sheet * dx / dy;
+                }
+                entries.addItem(c, c, diagonal);
+                heat.set(c, 0, i % 10 == 0 ? 11 * dy : 0);
             }
-            DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(entries, (DMatrixSparseCSC) null);
-            LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver =
-                    LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
-            DMatrixRMaj found = new DMatrixRMaj(n, 1);
-            if (!solver.setA(matrix)) {
-                throw new IllegalStateException("the matrix is singular");
-            }
-            solver.solve(heat, found);
-            return found;
         }
+        DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(entries, (DMatrixSparseCSC) null);
+        LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver = LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
+        DMatrixRMaj found = new DMatrixRMaj(n, 1);
+        if (!solver.setA(matrix)) {
+            throw new IllegalStateException("the matrix is singular");
+        }
+        solver.solve(heat, found);
+        return found;
+    }
+
+    private int steps(double length) {
+        int n = 4;
+        while (1000 * length / n > step) {
+            n *= 2;
+        }
+        return n;
     }
 }

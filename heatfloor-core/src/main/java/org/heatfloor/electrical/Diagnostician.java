@@ -1,0 +1,260 @@
+package org.heatfloor.electrical;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
+
+/**
+ * From a series of readings to the class of fault, one fault at a time, the most dangerous first: an open core, failed
+ * insulation, a temperature that cannot be right, a core that never was or no longer is what the label says, sensor,
+ * screen, and insulation that falls. The core's resistance is compared with the label (band of the tolerance, widened by
+ * the meter's accuracy) and with the first test (drift), because damage shows as a change.
+ */
+final class Diagnostician {
+
+    /** A core above this many times its label is called open: a corroded or barely touching break. */
+    private static final double OPEN_FACTOR = 20;
+
+    private final HeatingCable cable;
+    private final TestFigures figures;
+    private final List<MeterTest> tests;
+
+    private Diagnostician(HeatingCable cable, TestFigures figures, List<MeterTest> tests) {
+        this.cable = cable;
+        this.figures = figures;
+        this.tests = tests;
+    }
+
+    static Diagnosis of(HeatingCable cable, TestFigures figures, List<MeterTest> tests) {
+        Diagnostician self = new Diagnostician(cable, figures, tests);
+        return self.open()
+                .or(self::insulation)
+                .or(self::sensorEnds)
+                .or(self::temperature)
+                .or(self::core)
+                .or(self::screen)
+                .or(self::falling)
+                .orElseGet(() -> new Diagnosis(
+                        CableFault.NONE,
+                        Optional.empty(),
+                        "every reading lies in its band and none has moved",
+                        Optional.empty()));
+    }
+
+    private Optional<Diagnosis> open() {
+        for (MeterTest test : tests) {
+            if (test.conductor().isPresent()) {
+                Reading reading = test.conductor().get();
+                if (reading.ohms() > OPEN_FACTOR * figures.label()
+                        || (reading.overRange() && reading.ohms() > figures.label())) {
+                    return Optional.of(Diagnosis.of(
+                            CableFault.OPEN_CORE,
+                            test.stage(),
+                            "the core is open " + TestSeries.words(test.stage())
+                                    + ": cut through, or a joint with the cold lead has parted; the cable cannot be used"
+                                    + " until it is found and repaired with the parts its instructions name"));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Diagnosis> insulation() {
+        for (MeterTest test : tests) {
+            if (test.insulation().isPresent()
+                    && !test.insulation().get().overRange()
+                    && test.insulation().get().ohms() < figures.insulationLeast()) {
+                return Optional.of(Diagnosis.of(
+                        CableFault.INSULATION,
+                        test.stage(),
+                        "the core leaks to the screen " + TestSeries.words(test.stage())
+                                + ": a nick, a nail, a crushed place or water in an open end; do not cover, do not"
+                                + " energise"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Diagnosis> sensorEnds() {
+        if (figures.sensor().isEmpty()) {
+            return Optional.empty();
+        }
+        SensorKernel kernel = figures.sensor().get();
+        for (MeterTest test : tests) {
+            if (test.sensor().isEmpty()) {
+                continue;
+            }
+            Reading reading = test.sensor().get();
+            double expected = kernel.ohms(test.celsius());
+            if (reading.overRange() || reading.ohms() > 100 * expected) {
+                return Optional.of(Diagnosis.of(
+                        CableFault.SENSOR_OPEN,
+                        test.stage(),
+                        "the sensor's circuit is open " + TestSeries.words(test.stage())
+                                + ": lead cut, or a contact missing; use the spare sensor"));
+            }
+            if (reading.ohms() < 0.01 * expected) {
+                return Optional.of(Diagnosis.of(
+                        CableFault.SENSOR_SHORT,
+                        test.stage(),
+                        "the sensor's circuit is short " + TestSeries.words(test.stage())
+                                + ": lead crushed; use the spare sensor"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Sensor and thermometer disagree: the core tells which is right where its coefficient is large enough. */
+    private Optional<Diagnosis> temperature() {
+        for (MeterTest test : tests) {
+            OptionalDouble sensed = sensed(test);
+            if (sensed.isEmpty() || Math.abs(sensed.getAsDouble() - test.celsius()) <= figures.sensorKelvins()) {
+                continue;
+            }
+            boolean sensorWrong = false;
+            OptionalDouble reference = reference();
+            if (reference.isPresent() && test.conductor().isPresent()) {
+                double recorded = Math.abs(ratio(test, test.celsius()) / reference.getAsDouble() - 1);
+                double bySensor = Math.abs(ratio(test, sensed.getAsDouble()) / reference.getAsDouble() - 1);
+                sensorWrong = recorded <= figures.drift() && bySensor > figures.drift();
+            }
+            String readings = "sensor " + QuantityText.number(sensed.getAsDouble(), 1) + " °C, thermometer "
+                    + QuantityText.number(test.celsius(), 1) + " °C " + TestSeries.words(test.stage());
+            return Optional.of(
+                    sensorWrong
+                            ? Diagnosis.of(
+                                    CableFault.SENSOR_MISMATCH,
+                                    test.stage(),
+                                    readings
+                                            + "; the core agrees with the thermometer: the sensor is of another kind or"
+                                            + " damaged")
+                            : Diagnosis.of(
+                                    CableFault.WRONG_TEMPERATURE,
+                                    test.stage(),
+                                    readings + "; measure the cable's temperature again before judging its resistance"
+                                            + " (if it stands, the sensor is of another kind)"));
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Diagnosis> core() {
+        List<MeterTest> read =
+                tests.stream().filter(test -> test.conductor().isPresent()).toList();
+        if (read.isEmpty()) {
+            return Optional.empty();
+        }
+        double first = ratio(read.get(0), read.get(0).celsius());
+        if (!figures.inBand(first)) {
+            return Optional.of(
+                    Diagnosis.of(CableFault.WRONG_CABLE, read.get(0).stage(), RatioWords.atFirst(cable, first)));
+        }
+        List<Double> ratios = new ArrayList<>();
+        read.forEach(test -> ratios.add(ratio(test, test.celsius())));
+        for (int i = 1; i < read.size(); i++) {
+            double change = ratios.get(i) / first;
+            if (figures.inBand(ratios.get(i)) && Math.abs(change - 1) <= figures.drift()) {
+                continue;
+            }
+            // Damage does not heal: a reading that comes back on its own was taken at another temperature than
+            // recorded.
+            boolean healed = i + 1 < read.size()
+                    && ratios.subList(i + 1, read.size()).stream()
+                            .allMatch(later -> figures.inBand(later) && Math.abs(later / first - 1) <= figures.drift());
+            TestStage stage = read.get(i).stage();
+            if (healed) {
+                return Optional.of(Diagnosis.of(
+                        CableFault.WRONG_TEMPERATURE,
+                        stage,
+                        "the core reads " + QuantityText.number(100 * change, 1) + " % of the first test "
+                                + TestSeries.words(stage)
+                                + " and is right again later: the temperature recorded was not"
+                                + " the cable's, or the meter's leads had a bad contact"));
+            }
+            return Optional.of(change < 1 ? shorter(stage, change) : risen(stage, change));
+        }
+        return Optional.empty();
+    }
+
+    private Diagnosis shorter(TestStage stage, double change) {
+        String where = cable.conductors() == 2
+                ? "its conductors touch about " + QuantityText.number(change * cable.metres(), 1)
+                        + " m from the cold lead"
+                : "part of it is bridged";
+        return new Diagnosis(
+                CableFault.SHORTED_CORE,
+                Optional.of(stage),
+                "the core has fallen to " + QuantityText.number(100 * change, 1) + " % of the first test "
+                        + TestSeries.words(stage) + ": " + where
+                        + ", or cable was cut off; it would overheat: do not energise",
+                cable.conductors() == 2 ? Optional.of(Amounts.metres(change * cable.metres())) : Optional.empty());
+    }
+
+    private static Diagnosis risen(TestStage stage, double change) {
+        return Diagnosis.of(
+                CableFault.RESISTANCE_RISEN,
+                stage,
+                "the core has risen to " + QuantityText.number(100 * change, 1) + " % of the first test "
+                        + TestSeries.words(stage) + ": a bad joint or a partly broken core that would run hot");
+    }
+
+    private Optional<Diagnosis> screen() {
+        for (MeterTest test : tests) {
+            if (test.screen().isPresent()
+                    && (test.screen().get().overRange() || test.screen().get().ohms() > figures.screenMost())) {
+                return Optional.of(Diagnosis.of(
+                        CableFault.SCREEN_OPEN,
+                        test.stage(),
+                        "the screen has no path to the protective conductor " + TestSeries.words(test.stage())
+                                + ": a fault to it would not be cleared; do not energise"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Diagnosis> falling() {
+        OptionalDouble first = OptionalDouble.empty();
+        for (MeterTest test : tests) {
+            if (test.insulation().isEmpty()) {
+                continue;
+            }
+            double ohms = test.insulation().get().ohms();
+            boolean fell = first.isPresent() && ohms < figures.insulationWatch() && ohms * 10 <= first.getAsDouble();
+            if (fell && !test.insulation().get().overRange()) {
+                return Optional.of(Diagnosis.of(
+                        CableFault.INSULATION_FALLING,
+                        test.stage(),
+                        "the insulation has fallen to a tenth or less of the first test "
+                                + TestSeries.words(test.stage())
+                                + ": damp in an end, or damage on its way; let it dry and test again"));
+            }
+            if (first.isEmpty()) {
+                first = OptionalDouble.of(ohms);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private OptionalDouble sensed(MeterTest test) {
+        return figures.sensor().isEmpty() || test.sensor().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        figures.sensor().get().celsius(test.sensor().get().ohms()));
+    }
+
+    /** The core's ratio by the tests whose sensor and thermometer agree. */
+    private OptionalDouble reference() {
+        return tests.stream()
+                .filter(test -> test.conductor().isPresent())
+                .filter(test -> sensed(test).isPresent()
+                        && Math.abs(sensed(test).getAsDouble() - test.celsius()) <= figures.sensorKelvins())
+                .mapToDouble(test -> ratio(test, test.celsius()))
+                .average();
+    }
+
+    private double ratio(MeterTest test, double celsius) {
+        return figures.ratio(test.conductor().map(Reading::ohms).orElse(0.0), celsius);
+    }
+}

@@ -1,0 +1,237 @@
+package org.heatfloor.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.heatfloor.area.HeatableArea;
+import org.heatfloor.electrical.CableRating;
+import org.heatfloor.electrical.CircuitDesign;
+import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
+import org.heatfloor.finding.Source;
+import org.heatfloor.grid.StudLattice;
+import org.heatfloor.plan.Plan.FittingLengths;
+import org.heatfloor.plan.Planner.PartChoice;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.heatfloor.routing.CableRoute;
+import org.heatfloor.routing.LaidCable;
+import org.heatfloor.routing.RouteCheck;
+import org.heatfloor.routing.RouteCheckReport;
+import org.heatfloor.routing.RouteSite;
+import org.heatfloor.routing.Router;
+import org.heatfloor.routing.SensorPlace;
+import org.heatfloor.routing.SensorPlaces;
+import org.heatfloor.takeoff.TakeOff;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+
+/** Puts a plan together from routes: check, sensors, circuits, heat, take-off, findings. */
+final class Assembly {
+
+    private static final double COLD_SHARE = 0.03;
+
+    private final Brief brief;
+    private final RouteSite site;
+    private final StudLattice lattice;
+    private final Router router;
+    private final HeatableArea heatable;
+
+    Assembly(Brief brief, RouteSite site, StudLattice lattice, Router router) {
+        this.brief = brief;
+        this.site = site;
+        this.lattice = lattice;
+        this.router = router;
+        heatable = HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch());
+    }
+
+    Plan impossible(List<Finding> reasons, Options options, List<Finding> notes) {
+        List<Finding> findings = new ArrayList<>(reasons);
+        findings.addAll(notes);
+        return new Plan(
+                brief.name,
+                Plan.Status.IMPOSSIBLE,
+                lattice,
+                new Plan.Areas(heatable.floorArea(), heatable.heatableArea(), Amounts.squareMetres(0)),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                fitting(options),
+                sorted(findings));
+    }
+
+    Plan complete(
+            List<CableRoute> routes,
+            List<Option> chosen,
+            List<PartChoice> parts,
+            Routes tried,
+            Options options,
+            List<Finding> notes) {
+        List<HeatingCable> cables = chosen.stream().map(Option::cable).toList();
+        List<String> names = names(cables);
+        RouteCheckReport report = check(routes, names);
+        CircuitDesign circuits = CircuitDesign.of(brief.supply, named(cables, names));
+        Optional<HeatPlan> heat = HeatPlan.of(brief, routes, cables);
+        TakeOff takeOff = takeOff(routes);
+        List<Finding> findings = new ArrayList<>(report.findings());
+        findings.addAll(circuits.findings());
+        heat.ifPresent(h -> findings.addAll(h.findings()));
+        findings.addAll(takeOff.findings());
+        List<LineString> lines = routes.stream().map(CableRoute::line).toList();
+        List<PlannedCable> planned = new ArrayList<>();
+        for (int i = 0; i < routes.size(); i++) {
+            List<SensorPlace> sensors =
+                    SensorPlaces.find(site, lines, lines.get(i), routes.get(i).evenSpacing(), 2);
+            int number = i;
+            planned.add(new PlannedCable(
+                    names.get(i),
+                    cables.get(i),
+                    routes.get(i),
+                    report.cables().get(i),
+                    CableRating.of(cables.get(i), brief.supply.voltage()),
+                    heat.map(h -> h.cables().get(number)),
+                    sensors.stream().findFirst(),
+                    sensors.stream().skip(1).findFirst()));
+            routeFindings(names.get(i), routes.get(i), sensors.size(), findings);
+        }
+        findings.addAll(new Reasons(brief, tried).of(parts, chosen, names));
+        findings.addAll(notes);
+        findings.add(Safety.MAINS);
+        boolean error = findings.stream().anyMatch(Finding::isError);
+        return new Plan(
+                brief.name,
+                error ? Plan.Status.IMPOSSIBLE : Plan.Status.COMPLETE,
+                lattice,
+                new Plan.Areas(heatable.floorArea(), heatable.heatableArea(), Amounts.squareMetres(heatedArea(routes))),
+                planned,
+                circuits.circuits(),
+                heat.map(HeatPlan::room),
+                Optional.of(takeOff),
+                fitting(options),
+                sorted(findings));
+    }
+
+    private static List<String> names(List<HeatingCable> cables) {
+        List<String> out = new ArrayList<>();
+        for (HeatingCable cable : cables) {
+            long same =
+                    cables.stream().filter(c -> c.name().equals(cable.name())).count();
+            long before = out.stream()
+                    .filter(n -> n.equals(cable.name()) || n.startsWith(cable.name() + " no. "))
+                    .count();
+            out.add(same > 1 ? cable.name() + " no. " + (before + 1) : cable.name());
+        }
+        return out;
+    }
+
+    private static List<HeatingCable> named(List<HeatingCable> cables, List<String> names) {
+        List<HeatingCable> out = new ArrayList<>();
+        for (int i = 0; i < cables.size(); i++) {
+            HeatingCable c = cables.get(i);
+            out.add(new HeatingCable(
+                    names.get(i), c.conductors(), c.length(), c.power(), c.voltage(), c.diameter(), c.coldLead()));
+        }
+        return out;
+    }
+
+    private RouteCheckReport check(List<CableRoute> routes, List<String> names) {
+        List<LaidCable> laid = new ArrayList<>();
+        for (int i = 0; i < routes.size(); i++) {
+            CableRoute r = routes.get(i);
+            laid.add(new LaidCable(
+                    names.get(i),
+                    r.line(),
+                    r.coldLeads(),
+                    r.cable().length(),
+                    r.cable().diameter(),
+                    r.cable().conductors(),
+                    r.cable().coldLead()));
+        }
+        return RouteCheck.builder(brief.room, lattice)
+                .wallClearance(brief.wallClearance.with(brief.membrane.studPitch()))
+                .keepOuts(brief.keepOuts)
+                .minSpacing(brief.rules.minSpacing().with(brief.membrane.studPitch()))
+                .minBendRadius(brief.rules.minBendRadius())
+                .start(brief.rules.start(), Units.METRE)
+                .riser(brief.rules.riser())
+                .jointLength(brief.rules.jointLength())
+                .build()
+                .check(laid);
+    }
+
+    private TakeOff takeOff(List<CableRoute> routes) {
+        TakeOff.Builder builder = TakeOff.of(brief.room, brief.membrane, lattice)
+                .keepOuts(brief.keepOuts)
+                .doors(brief.doors);
+        for (CableRoute r : routes) {
+            builder = builder.cable(r.cable().length(), r.cable().diameter());
+        }
+        if (brief.tile.isPresent()) {
+            builder = builder.tile(brief.tile.orElseThrow());
+        }
+        if (brief.bedding.isPresent()) {
+            builder = builder.bedding(brief.bedding.orElseThrow());
+        }
+        if (brief.buildUp.isPresent()) {
+            builder = StatedHeights.of(builder, brief.buildUp.orElseThrow());
+        }
+        return builder.build();
+    }
+
+    private void routeFindings(String name, CableRoute route, int sensors, List<Finding> out) {
+        if (Si.in("cold share", route.coldShare(), Units.ONE) > COLD_SHARE) {
+            out.add(Finding.of(
+                    Severity.WARNING,
+                    name,
+                    "Part of the floor lies farther than the even spacing from the cable; the farthest place is "
+                            + Options.millimetres(Si.in("farthest", route.farthest(), Units.METRE)) + " away.",
+                    route.coldShare(),
+                    Amounts.of(COLD_SHARE, Units.ONE),
+                    Source.commonPractice("no corner is left cold")));
+        }
+        if (route.sleeved()) {
+            out.add(Finding.of(
+                    Severity.NOTE,
+                    name,
+                    "Its cold lead passes a movement joint: lay it in a sleeve there.",
+                    Source.commonPractice("a lead passes a movement joint in a sleeve")));
+        }
+        if (sensors < 2) {
+            out.add(Finding.of(
+                    Severity.WARNING,
+                    name,
+                    sensors == 0
+                            ? "No place for a floor sensor was found midway between two runs."
+                            : "No second place for a spare floor sensor was found.",
+                    Source.commonPractice("a floor sensor and a spare lie midway between two runs")));
+        }
+    }
+
+    private double heatedArea(List<CableRoute> routes) {
+        Geometry all = HeatPlan.heated(brief.room.polygon(), routes.get(0));
+        for (CableRoute r : routes.subList(1, routes.size())) {
+            all = all.union(HeatPlan.heated(brief.room.polygon(), r));
+        }
+        return all.getArea();
+    }
+
+    private List<FittingLengths> fitting(Options options) {
+        List<FittingLengths> out = new ArrayList<>();
+        for (int part = 0; part < router.parts(); part++) {
+            double[] metres = options.fittingMetres(part, 2);
+            if (metres[1] > metres[0]) {
+                out.add(new FittingLengths(
+                        Planner.where(router, part), Amounts.metres(metres[0]), Amounts.metres(metres[1])));
+            }
+        }
+        return out;
+    }
+
+    private static List<Finding> sorted(List<Finding> findings) {
+        return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+    }
+}

@@ -1,0 +1,291 @@
+package org.heatfloor.plan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.heatfloor.area.Door;
+import org.heatfloor.area.KeepOut;
+import org.heatfloor.area.PriorityZone;
+import org.heatfloor.area.Room;
+import org.heatfloor.area.TradeLength;
+import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.electrical.Supply;
+import org.heatfloor.grid.Membrane;
+import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.heatfloor.takeoff.Bedding;
+import org.heatfloor.takeoff.TileSpec;
+import org.heatfloor.thermal.BuildUp;
+import org.heatfloor.thermal.Climate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything the planner is told about one room. Room, wall clearance, membrane, cable rules, catalogue and supply are
+ * required; what else is left out is left out of the plan, which says so.
+ */
+public final class Brief {
+
+    final String name;
+    final Room room;
+    final TradeLength wallClearance;
+    final List<KeepOut> keepOuts;
+    final List<Door> doors;
+    final List<PriorityZone> priorityZones;
+    final Membrane membrane;
+    final Optional<StudLattice> lattice;
+    final CableRules rules;
+    final List<HeatingCable> catalogue;
+    final Supply supply;
+    final Optional<BuildUp> buildUp;
+    final Optional<Climate> climate;
+    final Optional<TileSpec> tile;
+    final Optional<Bedding> bedding;
+
+    private Brief(Builder b) {
+        name = b.name;
+        room = required("room", b.room);
+        wallClearance = required("wall clearance", b.wallClearance);
+        membrane = required("membrane", b.membrane);
+        rules = required("cable rules", b.rules);
+        supply = required("supply", b.supply);
+        keepOuts = List.copyOf(b.keepOuts);
+        doors = List.copyOf(b.doors);
+        priorityZones = List.copyOf(b.priorityZones);
+        catalogue = List.copyOf(b.catalogue);
+        lattice = Optional.ofNullable(b.lattice);
+        buildUp = Optional.ofNullable(b.buildUp);
+        climate = Optional.ofNullable(b.climate);
+        tile = Optional.ofNullable(b.tile);
+        bedding = Optional.ofNullable(b.bedding);
+        if (catalogue.isEmpty()) {
+            throw new IllegalArgumentException("catalogue: no cable was given; at least one is expected");
+        }
+        distinct("cable", catalogue.stream().map(HeatingCable::name).toList());
+        distinct("keep-out", keepOuts.stream().map(KeepOut::name).toList());
+        double least = Si.in("least spacing", rules.minSpacing().with(membrane.studPitch()), Units.METRE);
+        double most = Si.in("greatest spacing", rules.maxSpacing().with(membrane.studPitch()), Units.METRE);
+        double pitch = Si.in("stud pitch", membrane.studPitch(), Units.METRE);
+        if (!(least >= pitch * (1 - 1e-9))) {
+            throw new IllegalArgumentException("least spacing: " + rules.minSpacing()
+                    + " was given; at least one stud pitch of " + membrane.studPitch() + " is expected");
+        }
+        if (!(most >= least)) {
+            throw new IllegalArgumentException("greatest spacing: " + rules.maxSpacing()
+                    + " was given; at least the least spacing of " + rules.minSpacing() + " is expected");
+        }
+    }
+
+    private static <T> T required(String what, @Nullable T value) {
+        if (value == null) {
+            throw new IllegalArgumentException(what + ": nothing was given; it is required");
+        }
+        return value;
+    }
+
+    private static void distinct(String what, List<String> names) {
+        Set<String> seen = new HashSet<>();
+        for (String n : names) {
+            if (!seen.add(n)) {
+                throw new IllegalArgumentException(
+                        what + " name: '" + n + "' was given twice; each name once is expected");
+            }
+        }
+    }
+
+    /**
+     * Starts a brief.
+     *
+     * @param name the room's name
+     * @return a builder
+     */
+    public static Builder builder(String name) {
+        return new Builder(name);
+    }
+
+    /**
+     * The room's name.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /** Gathers a brief. Not safe to share between threads; the brief it builds is. */
+    public static final class Builder {
+
+        private final String name;
+        private @Nullable Room room;
+        private @Nullable TradeLength wallClearance;
+        private final List<KeepOut> keepOuts = new ArrayList<>();
+        private final List<Door> doors = new ArrayList<>();
+        private final List<PriorityZone> priorityZones = new ArrayList<>();
+        private @Nullable Membrane membrane;
+        private @Nullable StudLattice lattice;
+        private @Nullable CableRules rules;
+        private final List<HeatingCable> catalogue = new ArrayList<>();
+        private @Nullable Supply supply;
+        private @Nullable BuildUp buildUp;
+        private @Nullable Climate climate;
+        private @Nullable TileSpec tile;
+        private @Nullable Bedding bedding;
+
+        private Builder(String name) {
+            if (name.isBlank()) {
+                throw new IllegalArgumentException("name: blank was given; a name is expected");
+            }
+            this.name = name;
+        }
+
+        /**
+         * The room and the clearance of the cable's centre line from its walls and columns.
+         *
+         * @param floor the floor
+         * @param clearance from walls and columns
+         * @return this builder
+         */
+        public Builder room(Room floor, TradeLength clearance) {
+            room = Objects.requireNonNull(floor, "floor");
+            wallClearance = Objects.requireNonNull(clearance, "clearance");
+            return this;
+        }
+
+        /**
+         * Adds a place without cable.
+         *
+         * @param keepOut the place
+         * @return this builder
+         */
+        public Builder keepOut(KeepOut keepOut) {
+            keepOuts.add(Objects.requireNonNull(keepOut, "keepOut"));
+            return this;
+        }
+
+        /**
+         * Adds a door.
+         *
+         * @param door the door
+         * @return this builder
+         */
+        public Builder door(Door door) {
+            doors.add(Objects.requireNonNull(door, "door"));
+            return this;
+        }
+
+        /**
+         * Adds a zone where people stand.
+         *
+         * @param zone the zone
+         * @return this builder
+         */
+        public Builder priorityZone(PriorityZone zone) {
+            priorityZones.add(Objects.requireNonNull(zone, "zone"));
+            return this;
+        }
+
+        /**
+         * The membrane; the planner chooses how its lattice lies.
+         *
+         * @param given the membrane
+         * @return this builder
+         */
+        public Builder membrane(Membrane given) {
+            membrane = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * How the lattice lies, where the membrane is down already.
+         *
+         * @param given the lattice
+         * @return this builder
+         */
+        public Builder lattice(StudLattice given) {
+            lattice = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * How the cable is to be laid.
+         *
+         * @param given the rules
+         * @return this builder
+         */
+        public Builder rules(CableRules given) {
+            rules = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * The cables to choose from.
+         *
+         * @param cables at least one
+         * @return this builder
+         */
+        public Builder catalogue(List<HeatingCable> cables) {
+            catalogue.addAll(cables);
+            return this;
+        }
+
+        /**
+         * The supply.
+         *
+         * @param given the supply
+         * @return this builder
+         */
+        public Builder supply(Supply given) {
+            supply = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * The layers and the climate; without them the plan has no temperatures.
+         *
+         * @param layers the build-up
+         * @param conditions the climate
+         * @return this builder
+         */
+        public Builder heat(BuildUp layers, Climate conditions) {
+            buildUp = Objects.requireNonNull(layers, "layers");
+            climate = Objects.requireNonNull(conditions, "conditions");
+            return this;
+        }
+
+        /**
+         * The tile.
+         *
+         * @param given the tile
+         * @return this builder
+         */
+        public Builder tile(TileSpec given) {
+            tile = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * The mortar beds.
+         *
+         * @param given the beds
+         * @return this builder
+         */
+        public Builder bedding(Bedding given) {
+            bedding = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * The brief.
+         *
+         * @return the brief
+         * @throws IllegalArgumentException if something required is missing or figures contradict each other; the message
+         *     names it
+         */
+        public Brief build() {
+            return new Brief(this);
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package org.heatfloor.plan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.heatfloor.electrical.CableRating;
+import org.heatfloor.electrical.CircuitDesign;
+import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.heatfloor.routing.RouteSite;
+import org.heatfloor.routing.Router;
+import org.heatfloor.thermal.SteadySection;
+
+/** Judges every cable of the catalogue for a part of the floor by bounds, before any route is sought. */
+final class Options {
+
+    /** Tolerance of the spacing range. */
+    static final double SPACING_TOLERANCE = 0.02;
+
+    private final Brief brief;
+    private final RouteSite site;
+    private final Router router;
+    private final double least;
+    private final double most;
+
+    Options(Brief brief, RouteSite site, Router router) {
+        this.brief = brief;
+        this.site = site;
+        this.router = router;
+        least = Si.in("least spacing", brief.rules.minSpacing().with(brief.membrane.studPitch()), Units.METRE);
+        most = Si.in("greatest spacing", brief.rules.maxSpacing().with(brief.membrane.studPitch()), Units.METRE);
+    }
+
+    double leastSpacing() {
+        return least;
+    }
+
+    double greatestSpacing() {
+        return most;
+    }
+
+    /** All options of a part, shortest first; equal lengths in the catalogue's order. */
+    List<Option> of(int part) {
+        return brief.catalogue.stream()
+                .map(cable -> judged(part, cable))
+                .sorted(Comparator.comparingDouble(Option::lengthMetres))
+                .toList();
+    }
+
+    /** Shortest cable that keeps the greatest spacing, and the proved longest. */
+    double[] fittingMetres(int part, int conductors) {
+        double area = Si.in("reach", router.reachArea(part), Units.SQUARE_METRE);
+        return new double[] {
+            area / (most * (1 + SPACING_TOLERANCE)), Si.in("capacity", router.capacity(part, conductors), Units.METRE)
+        };
+    }
+
+    private Option judged(int part, HeatingCable cable) {
+        double length = Si.in("length", cable.length(), Units.METRE);
+        double area = Si.in("reach", router.reachArea(part), Units.SQUARE_METRE);
+        double spacing = area / length;
+        double capacity = fittingMetres(part, cable.conductors())[1];
+        Optional<String> thick = site.tooThick(cable.diameter());
+        if (thick.isPresent()) {
+            return option(cable, length, spacing, Option.Verdict.NOT_FIT, thick.orElseThrow());
+        }
+        Optional<Finding> fault = CircuitDesign.of(brief.supply, List.of(cable)).findings().stream()
+                .filter(Finding::isError)
+                .findFirst();
+        if (fault.isPresent()) {
+            return option(
+                    cable,
+                    length,
+                    spacing,
+                    Option.Verdict.NOT_FIT,
+                    fault.orElseThrow().message());
+        }
+        if (length > capacity) {
+            return option(
+                    cable,
+                    length,
+                    spacing,
+                    Option.Verdict.TOO_LONG,
+                    "it is too long by at least " + metres(length - capacity) + " (proved)");
+        }
+        if (spacing > most * (1 + SPACING_TOLERANCE)) {
+            return option(
+                    cable,
+                    length,
+                    spacing,
+                    Option.Verdict.TOO_SHORT,
+                    "its runs would lie " + millimetres(spacing) + " apart, more than the " + millimetres(most)
+                            + " allowed");
+        }
+        if (spacing < least * (1 - SPACING_TOLERANCE)) {
+            return option(
+                    cable,
+                    length,
+                    spacing,
+                    Option.Verdict.TOO_LONG,
+                    "its runs would lie " + millimetres(spacing) + " apart, less than the " + millimetres(least)
+                            + " asked for");
+        }
+        return option(cable, length, spacing, Option.Verdict.MAY_WORK, "");
+    }
+
+    private Option option(HeatingCable cable, double length, double spacing, Option.Verdict verdict, String reason) {
+        return new Option(cable, length, spacing, output(cable, spacing, verdict), verdict, reason);
+    }
+
+    private double output(HeatingCable cable, double spacing, Option.Verdict verdict) {
+        if (verdict != Option.Verdict.MAY_WORK || brief.buildUp.isEmpty() || brief.climate.isEmpty()) {
+            return Double.NaN;
+        }
+        SteadySection section = SteadySection.of(
+                brief.buildUp.orElseThrow(),
+                brief.climate.orElseThrow(),
+                HeatPlan.embedded(brief, cable),
+                Amounts.metres(spacing));
+        double power = Si.in(
+                "power", CableRating.of(cable, brief.supply.voltage()).power().nominal(), Units.WATT);
+        return power * Si.in("share", section.shareUpward(), Units.ONE);
+    }
+
+    static String metres(double metres) {
+        return QuantityText.number(metres, 2) + " m";
+    }
+
+    static String millimetres(double metres) {
+        return QuantityText.number(metres * 1000, 0) + " mm";
+    }
+}

@@ -1,0 +1,182 @@
+package org.heatfloor.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
+import org.heatfloor.finding.Source;
+import org.heatfloor.plan.Planner.PartChoice;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.heatfloor.routing.RouteSite;
+import org.heatfloor.routing.Router;
+
+/** Says why no cable of the catalogue can be laid and what would make the job possible. */
+final class Refusal {
+
+    private static final Source BOUND =
+            Source.derived("area of the least spacing's squares over the spacing, less the rounding of the corners");
+
+    private final Brief brief;
+    private final RouteSite site;
+    private final Options options;
+
+    Refusal(Brief brief, RouteSite site, Options options) {
+        this.brief = brief;
+        this.site = site;
+        this.options = options;
+    }
+
+    List<Finding> ofBounds(List<PartChoice> parts) {
+        List<Finding> out = new ArrayList<>();
+        if (parts.isEmpty()) {
+            out.add(Finding.of(
+                    Severity.ERROR,
+                    brief.name,
+                    "Nowhere can a cable lie: walls and keep-outs with their clearances leave no free channel. "
+                            + "Check the clearances and the unit of the outline.",
+                    Source.derived("no free junction")));
+            return out;
+        }
+        PartChoice part = parts.get(0);
+        for (Option option : part.options()) {
+            out.add(refused(part.part(), option));
+        }
+        out.addAll(help(part));
+        return out;
+    }
+
+    private Finding refused(int part, Option option) {
+        HeatingCable cable = option.cable();
+        double[] fitting = options.fittingMetres(part, cable.conductors());
+        return switch (option.verdict()) {
+            case TOO_LONG ->
+                Finding.of(
+                        Severity.ERROR,
+                        cable.name(),
+                        "Impossible: too long by at least " + Options.metres(option.lengthMetres() - fitting[1])
+                                + " (proved). The cable cannot be cut; at most " + Options.metres(fitting[1])
+                                + " can lie here.",
+                        cable.length(),
+                        Amounts.metres(fitting[1]),
+                        BOUND);
+            case TOO_SHORT ->
+                Finding.of(
+                        Severity.ERROR,
+                        cable.name(),
+                        "Too short: " + option.reason() + "; at least " + Options.metres(fitting[0]) + " would do.",
+                        cable.length(),
+                        Amounts.metres(fitting[0]),
+                        Source.brief("greatest spacing"));
+            default ->
+                Finding.of(
+                        Severity.ERROR,
+                        cable.name(),
+                        "It cannot be used: " + option.reason() + ".",
+                        Source.derived("cable, studs and supply as briefed"));
+        };
+    }
+
+    /** What would make it possible, recomputed. */
+    private List<Finding> help(PartChoice part) {
+        List<Finding> out = new ArrayList<>();
+        double[] fitting =
+                options.fittingMetres(part.part(), part.options().get(0).cable().conductors());
+        if (fitting[1] > fitting[0]) {
+            out.add(Finding.of(
+                    Severity.NOTE,
+                    "lengths that fit",
+                    "A cable of " + Options.metres(fitting[0]) + " to " + Options.metres(fitting[1])
+                            + " would fit here.",
+                    Amounts.metres(fitting[0]),
+                    Amounts.metres(fitting[1]),
+                    BOUND));
+        }
+        Option shortest = part.options().get(0);
+        Option longest = part.options().get(part.options().size() - 1);
+        if (shortest.verdict() == Option.Verdict.TOO_LONG) {
+            closerSpacing(shortest, out);
+            smallerClearance(part, shortest, out);
+        } else if (longest.verdict() == Option.Verdict.TOO_SHORT) {
+            out.add(Finding.of(
+                    Severity.NOTE,
+                    longest.cable().name(),
+                    "With runs " + Options.millimetres(longest.spacingMetres())
+                            + " apart the longest cable of the catalogue would do; or lay more than one cable.",
+                    Amounts.metres(longest.spacingMetres()),
+                    Amounts.metres(options.greatestSpacing()),
+                    Source.brief("greatest spacing")));
+        }
+        return out;
+    }
+
+    private void closerSpacing(Option shortest, List<Finding> out) {
+        double pitch = Si.in("pitch", brief.membrane.studPitch(), Units.METRE);
+        int studs = (int) Math.ceil(options.leastSpacing() / pitch - 1e-6) - 1;
+        for (int k = studs; k >= 1; k--) {
+            double capacity = capacity(brief.wallClearance, brief.keepOuts, k * pitch, shortest);
+            if (capacity >= shortest.lengthMetres()) {
+                out.add(Finding.of(
+                        Severity.NOTE,
+                        "least spacing",
+                        "With runs " + k + (k == 1 ? " stud" : " studs") + " apart (" + Options.millimetres(k * pitch)
+                                + ") up to " + Options.metres(capacity)
+                                + " could lie here, if the cable's instructions and the heat per area allow it.",
+                        Amounts.metres(k * pitch),
+                        Amounts.metres(options.leastSpacing()),
+                        BOUND));
+                return;
+            }
+        }
+        out.add(Finding.of(
+                Severity.NOTE,
+                "least spacing",
+                "No spacing down to one stud would make room for it.",
+                Amounts.metres(pitch),
+                Amounts.metres(options.leastSpacing()),
+                BOUND));
+    }
+
+    private void smallerClearance(PartChoice part, Option shortest, List<Finding> out) {
+        double now = options.fittingMetres(part.part(), shortest.cable().conductors())[1];
+        List<String> gains = new ArrayList<>();
+        for (int i = 0; i < brief.keepOuts.size(); i++) {
+            List<org.heatfloor.area.KeepOut> without = new ArrayList<>(brief.keepOuts);
+            without.remove(i);
+            double gain = capacity(brief.wallClearance, without, options.leastSpacing(), shortest) - now;
+            if (gain > 0.01) {
+                gains.add(brief.keepOuts.get(i).name() + " " + QuantityText.number(gain, 2) + " m");
+            }
+        }
+        if (!gains.isEmpty()) {
+            out.add(Finding.of(
+                    Severity.NOTE,
+                    "keep-outs",
+                    "Room that each keep-out with its clearance takes from the cable: "
+                            + gains.stream().collect(Collectors.joining(", ")) + ".",
+                    BOUND));
+        }
+    }
+
+    private double capacity(
+            org.heatfloor.area.TradeLength wall,
+            List<org.heatfloor.area.KeepOut> keepOuts,
+            double spacing,
+            Option option) {
+        RouteSite other = RouteSite.of(
+                brief.room,
+                wall,
+                keepOuts,
+                site.channels().lattice(),
+                Amounts.metres(spacing),
+                brief.rules.minBendRadius(),
+                brief.rules.start(),
+                brief.rules.riser(),
+                brief.rules.jointLength());
+        return Si.in("capacity", Router.of(other).capacity(0, option.cable().conductors()), Units.METRE);
+    }
+}

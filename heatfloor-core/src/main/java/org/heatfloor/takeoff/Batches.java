@@ -1,0 +1,93 @@
+package org.heatfloor.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+
+/** Parts a floor into slices of equal area, across the way out, the farthest first, one for each batch of mortar. */
+final class Batches {
+
+    private static final int MOST_BATCHES = 1_000;
+    private static final int BISECTIONS = 50;
+
+    private Batches() {}
+
+    static List<MortarBatch> of(
+            Geometry covered, double alongRadians, Optional<Coordinate> wayOut, MortarNeed need, LayingPace pace) {
+        double area = covered.getArea();
+        double exact = area / pace.largestBatchSquareMetres();
+        if (!(exact <= MOST_BATCHES)) {
+            throw new IllegalArgumentException("laying pace: " + pace.perHour()
+                    + " an hour was given; a pace that needs at most " + MOST_BATCHES + " batches is expected");
+        }
+        int count = Math.max(1, (int) Math.ceil(exact - 1e-9));
+        List<Geometry> parts = slices(covered, outward(covered, alongRadians, wayOut), count);
+        double dry = Si.in("dry", need.dry(), Units.KILOGRAM);
+        double water = Si.in("water", need.water(), Units.KILOGRAM);
+        List<MortarBatch> batches = new ArrayList<>();
+        for (Geometry part : parts) {
+            double share = part.getArea() / area;
+            int spreads = (int) Math.ceil(part.getArea() / pace.squareMetresIn(pace.openTime()) - 1e-9);
+            batches.add(new MortarBatch(batches.size() + 1, part, dry * share, water * share, Math.max(1, spreads)));
+        }
+        return batches;
+    }
+
+    /** The direction, square to the walls, that leads best from the floor's middle to the way out. */
+    private static double outward(Geometry covered, double alongRadians, Optional<Coordinate> wayOut) {
+        if (wayOut.isEmpty()) {
+            return alongRadians + Math.PI;
+        }
+        Coordinate middle = covered.getEnvelopeInternal().centre();
+        double towards = Math.atan2(wayOut.get().y - middle.y, wayOut.get().x - middle.x);
+        return alongRadians + Math.rint((towards - alongRadians) / (Math.PI / 2)) * Math.PI / 2;
+    }
+
+    private static List<Geometry> slices(Geometry covered, double outward, int count) {
+        AffineTransformation turn = AffineTransformation.rotationInstance(-outward);
+        AffineTransformation back = AffineTransformation.rotationInstance(outward);
+        Geometry turned = turn.transform(covered);
+        double least = turned.getEnvelopeInternal().getMinX();
+        double whole = turned.getArea();
+        List<Geometry> parts = new ArrayList<>();
+        double from = least - 1;
+        for (int i = 1; i <= count; i++) {
+            double to =
+                    i == count ? turned.getEnvelopeInternal().getMaxX() + 1 : cutAt(turned, least, whole * i / count);
+            Geometry part = between(turned, from, to);
+            parts.add(FloorRegions.FACTORY.buildGeometry(FloorRegions.polygons(back.transform(part))));
+            from = to;
+        }
+        return parts;
+    }
+
+    private static double cutAt(Geometry turned, double least, double area) {
+        double low = least;
+        double high = turned.getEnvelopeInternal().getMaxX();
+        for (int i = 0; i < BISECTIONS; i++) {
+            double middle = (low + high) / 2;
+            if (between(turned, least - 1, middle).getArea() < area) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return FloorRegions.GRID.makePrecise((low + high) / 2);
+    }
+
+    private static Geometry between(Geometry turned, double from, double to) {
+        Envelope e = turned.getEnvelopeInternal();
+        return OverlayNG.overlay(
+                turned,
+                FloorRegions.rectangle(from, e.getMinY() - 1, to, e.getMaxY() + 1),
+                OverlayNG.INTERSECTION,
+                FloorRegions.GRID);
+    }
+}

@@ -1,0 +1,184 @@
+package org.heatfloor.takeoff;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.heatfloor.area.Room;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
+
+/**
+ * Heights of a floor at spots. Between spots the surface is taken as flat triangles (Delaunay); a corner of the floor takes
+ * the height of the nearest spot.
+ */
+public final class SpotSurvey {
+
+    private static final double ASIDE_METRES = 0.05;
+    private static final int MOST_SPOTS = 500;
+
+    private final List<Spot> spots;
+
+    /**
+     * One spot.
+     *
+     * @param x in metres in the room's frame
+     * @param y in metres in the room's frame
+     * @param height above any one level
+     */
+    public record Spot(double x, double y, Quantity<Length> height) {
+
+        /**
+         * Checks the values.
+         *
+         * @throws IllegalArgumentException if a coordinate is not finite or the height not -1 m to 1 m
+         */
+        public Spot {
+            if (!Double.isFinite(x) || !Double.isFinite(y)) {
+                throw new IllegalArgumentException("spot: " + x + " " + y + " was given; finite numbers are expected");
+            }
+            Si.within("spot height", height, Units.METRE, -1, 1);
+        }
+
+        double metres() {
+            return Si.in("height", height, Units.METRE);
+        }
+    }
+
+    private SpotSurvey(List<Spot> spots) {
+        this.spots = spots;
+    }
+
+    /**
+     * A survey.
+     *
+     * @param spots 3 to 500 spots, no two closer than 1 mm
+     * @return the survey
+     * @throws IllegalArgumentException if there are fewer or more, or two coincide
+     */
+    public static SpotSurvey of(List<Spot> spots) {
+        if (!(spots.size() >= 3 && spots.size() <= MOST_SPOTS)) {
+            throw new IllegalArgumentException(
+                    "spots: " + spots.size() + " were given; 3 to " + MOST_SPOTS + " are expected");
+        }
+        for (int i = 0; i < spots.size(); i++) {
+            for (int k = i + 1; k < spots.size(); k++) {
+                if (Math.hypot(spots.get(i).x - spots.get(k).x, spots.get(i).y - spots.get(k).y) < 1e-3) {
+                    throw new IllegalArgumentException("spots " + (i + 1) + " and " + (k + 1)
+                            + ": the same place was given twice; spots 1 mm apart or more are expected");
+                }
+            }
+        }
+        return new SpotSurvey(List.copyOf(spots));
+    }
+
+    /**
+     * The spots.
+     *
+     * @return in the order given
+     */
+    public List<Spot> spots() {
+        return spots;
+    }
+
+    /**
+     * Levelling compound that brings the floor to one level, the highest spot covered by a least thickness.
+     *
+     * @param room the floor
+     * @param cover least thickness over the highest point, zero or more
+     * @return the need
+     * @throws IllegalArgumentException if the cover is negative
+     */
+    public LevellerNeed leveller(Room room, Quantity<Length> cover) {
+        return leveller(FloorRegions.covered(room.polygon(), List.of()), cover);
+    }
+
+    LevellerNeed leveller(Geometry covered, Quantity<Length> cover) {
+        double least = Si.notNegative("leveller cover", cover, Units.METRE);
+        List<Coordinate> net = new ArrayList<>();
+        spots.forEach(s -> net.add(new Coordinate(s.x, s.y, s.metres())));
+        for (Coordinate corner : covered.convexHull().getCoordinates()) {
+            if (net.stream().noneMatch(c -> c.distance(corner) < 1e-3)) {
+                net.add(new Coordinate(corner.x, corner.y, nearest(corner)));
+            }
+        }
+        double top = net.stream().mapToDouble(Coordinate::getZ).max().orElse(0) + least;
+        DelaunayTriangulationBuilder delaunay = new DelaunayTriangulationBuilder();
+        delaunay.setSites(net);
+        Geometry triangles = delaunay.getTriangles(FloorRegions.FACTORY);
+        double volume = 0;
+        double deepest = 0;
+        for (Polygon triangle : FloorRegions.polygons(triangles)) {
+            Geometry part = OverlayNG.overlay(triangle, covered, OverlayNG.INTERSECTION, FloorRegions.GRID);
+            for (Polygon piece : FloorRegions.polygons(part)) {
+                Coordinate centre = piece.getCentroid().getCoordinate();
+                volume += piece.getArea() * (top - heightOn(triangle, centre));
+                for (Coordinate c : piece.getCoordinates()) {
+                    deepest = Math.max(deepest, top - heightOn(triangle, c));
+                }
+            }
+        }
+        return new LevellerNeed(Amounts.of(volume * 1000, Units.LITRE), Amounts.millimetres(deepest * 1000), cover);
+    }
+
+    private double nearest(Coordinate at) {
+        return spots.stream()
+                .min(Comparator.comparingDouble(s -> Math.hypot(s.x - at.x, s.y - at.y)))
+                .map(Spot::metres)
+                .orElse(0.0);
+    }
+
+    /** Height of a triangle's plane above a point; the prism under a plane has its mean height at the centroid. */
+    private static double heightOn(Polygon triangle, Coordinate at) {
+        Coordinate[] c = triangle.getCoordinates();
+        double dx1 = c[1].x - c[0].x;
+        double dy1 = c[1].y - c[0].y;
+        double dx2 = c[2].x - c[0].x;
+        double dy2 = c[2].y - c[0].y;
+        double twice = dx1 * dy2 - dx2 * dy1;
+        double s = ((at.x - c[0].x) * dy2 - dx2 * (at.y - c[0].y)) / twice;
+        double t = (dx1 * (at.y - c[0].y) - (at.x - c[0].x) * dy1) / twice;
+        return c[0].getZ() + s * (c[1].getZ() - c[0].getZ()) + t * (c[2].getZ() - c[0].getZ());
+    }
+
+    /**
+     * The largest gap found under, or hump found above, a straightedge laid from spot to spot: for every two spots no farther
+     * apart than the straightedge, how far a third spot on the line between them lies off it. Spots more than 50 mm aside are
+     * left out, so survey in straight rows.
+     *
+     * @param straightedge its length
+     * @return the gap, zero when no three spots lie in a row
+     * @throws IllegalArgumentException if the length is not above zero
+     */
+    public Quantity<Length> gapUnder(Quantity<Length> straightedge) {
+        double reach = Si.positive("straightedge", straightedge, Units.METRE);
+        double worst = 0;
+        for (Spot a : spots) {
+            for (Spot b : spots) {
+                double length = Math.hypot(b.x - a.x, b.y - a.y);
+                if (length > 0 && length <= reach + 1e-9) {
+                    for (Spot c : spots) {
+                        worst = Math.max(worst, offLine(a, b, c, length));
+                    }
+                }
+            }
+        }
+        return Amounts.millimetres(worst * 1000);
+    }
+
+    private static double offLine(Spot a, Spot b, Spot c, double length) {
+        double along = ((c.x - a.x) * (b.x - a.x) + (c.y - a.y) * (b.y - a.y)) / length;
+        double aside = Math.abs((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / length;
+        if (aside > ASIDE_METRES || along <= 1e-6 || along >= length - 1e-6) {
+            return 0;
+        }
+        return Math.abs(c.metres() - a.metres() - (b.metres() - a.metres()) * along / length);
+    }
+}

@@ -1,0 +1,175 @@
+package org.heatfloor.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.heatfloor.area.Door;
+import org.heatfloor.area.Room;
+import org.heatfloor.grid.Membrane;
+import org.heatfloor.grid.MembraneStock;
+import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+class TakeOffProperties {
+
+    @Provide
+    Arbitrary<Polygon> floors() {
+        return TakeOffRooms.floors();
+    }
+
+    private static Quantity<Length> length(double millimetres, Unit<Length> unit) {
+        return unit.equals(Units.MILLIMETRE) ? Amounts.millimetres(millimetres) : Amounts.of(millimetres / 25.4, unit);
+    }
+
+    /** The same floor described in millimetres or in inches, pounds and square feet. */
+    private static TakeOff described(int x, int y, Unit<Length> unit) {
+        double perUnit = unit.equals(Units.MILLIMETRE) ? 1 : 25.4;
+        Membrane membrane = new Membrane(
+                length(38, unit),
+                length(25, unit),
+                length(10, unit),
+                Optional.of(new MembraneStock(MembraneStock.Kind.ROLL, length(1140, unit), length(9500, unit))));
+        Quantity<javax.measure.quantity.Mass> bag =
+                unit.equals(Units.MILLIMETRE) ? Amounts.kilograms(22.6796185) : Amounts.of(50, Units.POUND);
+        Trowel under = Trowel.of(Notch.SQUARE, length(6, unit), length(6, unit), length(6, unit));
+        Trowel over = Trowel.of(Notch.U, length(10, unit), length(10, unit), length(10, unit));
+        TileSpec tile = TileSpec.of(
+                length(597, unit),
+                length(297, unit),
+                length(10, unit),
+                length(3, unit),
+                TilePattern.THIRD_OFFSET,
+                Amounts.of(10, Units.PERCENT));
+        return TakeOff.of(
+                        Room.of(FloorRegions.rectangle(0, 0, x / perUnit, y / perUnit), unit),
+                        membrane,
+                        StudLattice.of(
+                                membrane, Schoolhouse.point(19 / perUnit, 19 / perUnit), unit, Amounts.degrees(0)))
+                .cable(length(x * 20.0, unit), length(6, unit))
+                .tile(tile)
+                .bedding(Bedding.of(under, over, bag).withWaste(Amounts.of(10, Units.PERCENT)))
+                .grout(new GroutSpec(
+                        Amounts.of(1600, Units.KILOGRAM_PER_CUBIC_METRE), Amounts.of(0.1, Units.ONE), Optional.of(bag)))
+                .build();
+    }
+
+    @Property(tries = 25)
+    void inchesAndMillimetresBuyTheSame(
+            @ForAll @IntRange(min = 900, max = 4200) int x, @ForAll @IntRange(min = 800, max = 3200) int y) {
+        ShoppingList metric = described(x, y, Units.MILLIMETRE).shoppingList(PurchaseUnits.METRIC, Optional.empty());
+        ShoppingList inches = described(x, y, Units.INCH).shoppingList(PurchaseUnits.METRIC, Optional.empty());
+        assertThat(inches.lines())
+                .extracting(ShoppingLine::material)
+                .containsExactlyElementsOf(
+                        metric.lines().stream().map(ShoppingLine::material).toList());
+        assertThat(inches.lines())
+                .extracting(ShoppingLine::count)
+                .containsExactlyElementsOf(
+                        metric.lines().stream().map(ShoppingLine::count).toList());
+    }
+
+    @Property(tries = 200)
+    void mortarScalesWithTheFloor(
+            @ForAll @DoubleRange(min = 0.5, max = 60) double area, @ForAll @IntRange(min = 2, max = 9) int times) {
+        Bedding beds = Schoolhouse.washroomBedding();
+        Membrane membrane = Schoolhouse.washroomMembrane();
+        double cable = area * 0.0001;
+        List<MortarNeed> one = MortarNeed.both(area, membrane, beds, cable);
+        List<MortarNeed> many = MortarNeed.both(area * times, membrane, beds, cable * times);
+        for (int i = 0; i < 2; i++) {
+            double single = Si.in("dry", one.get(i).dry(), Units.KILOGRAM);
+            double several = Si.in("dry", many.get(i).dry(), Units.KILOGRAM);
+            assertThat(several).isCloseTo(times * single, within(1e-9 * several));
+            assertThat(many.get(i).bags())
+                    .isLessThanOrEqualTo(times * one.get(i).bags());
+            assertThat(many.get(i).bags() * 20.0).isGreaterThanOrEqualTo(several - 1e-6);
+        }
+    }
+
+    @Property(tries = 40)
+    void batchesCoverTheFloorAndKeepTheirTimes(
+            @ForAll("floors") Polygon floor,
+            @ForAll @DoubleRange(min = 0.5, max = 6) double pace,
+            @ForAll @IntRange(min = 10, max = 40) int open,
+            @ForAll @IntRange(min = 45, max = 240) int pot) {
+        LayingPace times = new LayingPace(
+                Amounts.squareMetres(pace), Amounts.of(open, Units.MINUTE), Amounts.of(pot, Units.MINUTE));
+        Coordinate door = floor.getExteriorRing().getCoordinateN(0);
+        MortarNeed need =
+                MortarNeed.of(MortarUse.UNDER_MEMBRANE, floor.getArea() * 0.003, Schoolhouse.washroomBedding());
+        List<MortarBatch> batches = Batches.of(floor, 0, Optional.of(door), need, times);
+        Geometry all =
+                UnaryUnionOp.union(batches.stream().map(MortarBatch::part).toList());
+        assertThat(all.getArea()).isCloseTo(floor.getArea(), within(1e-4));
+        double dry = 0;
+        for (MortarBatch batch : batches) {
+            double area = Si.in("area", batch.area(), Units.SQUARE_METRE);
+            assertThat(area).isLessThanOrEqualTo(pace * pot / 60.0 + 1e-4);
+            assertThat(area / batch.spreads()).isLessThanOrEqualTo(pace * open / 60.0 + 1e-4);
+            dry += Si.in("dry", batch.dry(), Units.KILOGRAM);
+        }
+        assertThat(dry).isCloseTo(Si.in("dry", need.dry(), Units.KILOGRAM), within(1e-3));
+    }
+
+    @Property(tries = 60)
+    void levellerUnderAPlaneIsItsMeanDepth(
+            @ForAll @IntRange(min = 1000, max = 5000) int x,
+            @ForAll @IntRange(min = 1000, max = 5000) int y,
+            @ForAll @DoubleRange(min = -0.01, max = 0.01) double fallX,
+            @ForAll @DoubleRange(min = -0.01, max = 0.01) double fallY,
+            @ForAll @DoubleRange(min = -0.1, max = 0.1) double base) {
+        double l = x / 1000.0;
+        double w = y / 1000.0;
+        List<SpotSurvey.Spot> spots = new java.util.ArrayList<>();
+        for (int i = 0; i <= 2; i++) {
+            for (int k = 0; k <= 2; k++) {
+                double height = base + fallX * l * i / 2 + fallY * w * k / 2;
+                spots.add(new SpotSurvey.Spot(l * i / 2, w * k / 2, Amounts.metres(height)));
+            }
+        }
+        SpotSurvey survey = SpotSurvey.of(spots);
+        LevellerNeed need = survey.leveller(WorkedChecks.room(l, w, Units.METRE), Amounts.millimetres(3));
+        double mean = (Math.abs(fallX) * l + Math.abs(fallY) * w) / 2 + 0.003;
+        assertThat(Si.in("volume", need.volume(), Units.CUBIC_METRE)).isCloseTo(l * w * mean, within(1e-5));
+        assertThat(WorkedChecks.mm(need.deepest())).isCloseTo(1000 * (2 * (mean - 0.003) + 0.003), within(1e-3));
+        assertThat(WorkedChecks.mm(survey.gapUnder(Amounts.metres(8)))).isCloseTo(0, within(1e-6));
+    }
+
+    @Property(tries = 200)
+    void aStepIsTheSameFromBothSides(@ForAll @DoubleRange(min = 0, max = 80) double rise) {
+        StepRule rule = StepRule.ADA_2010;
+        assertThat(rule.verdict(Amounts.millimetres(-rise))).isEqualTo(rule.verdict(Amounts.millimetres(rise)));
+        assertThat(rule.verdict(Amounts.millimetres(rise + 1)))
+                .isGreaterThanOrEqualTo(rule.verdict(Amounts.millimetres(rise)));
+    }
+
+    @Property(tries = 60)
+    void everyRemedyMakesTheDoorFlush(@ForAll @DoubleRange(min = -40, max = 60) double beyond) {
+        TakeOff takeOff = Schoolhouse.washroomWithoutStock()
+                .doors(List.of(Door.of("beyond", Schoolhouse.line(0, 0, 900, 0), Units.MILLIMETRE)
+                        .withAdjacentFloorHeight(Amounts.millimetres(beyond))))
+                .build();
+        DoorStep step = takeOff.doorSteps().get(0);
+        if (step.verdict() != StepVerdict.FLUSH) {
+            assertThat(step.remedies()).isNotEmpty();
+            assertThat(step.remedies()).allMatch(r -> StepRule.ADA_2010.verdict(r.step()) == StepVerdict.FLUSH);
+        }
+    }
+}

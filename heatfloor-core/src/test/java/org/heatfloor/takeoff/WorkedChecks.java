@@ -1,0 +1,363 @@
+package org.heatfloor.takeoff;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+import org.heatfloor.area.Room;
+import org.heatfloor.grid.Membrane;
+import org.heatfloor.grid.MembraneStock;
+import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+
+/** Evaluates the quantities named in the table of worked checks. */
+final class WorkedChecks {
+
+    private static final double CUBIC_FOOT = 0.028316846592;
+
+    private WorkedChecks() {}
+
+    static double value(String quantity, String inputs) {
+        String[] text = inputs.split(" (?![^(]*\\))", -1);
+        double[] x = Arrays.stream(text).mapToDouble(WorkedChecks::number).toArray();
+        return switch (quantity) {
+            case "combed thickness mm" -> mm(trowel(text, x).combedThickness());
+            case "embedded bed mm" ->
+                mm(Schoolhouse.square(6).withAngle(Amounts.degrees(90)).bedThickness(percent(x[0])));
+            case "dry mass per m2 and mm" -> dryKilograms(0.001, x[0], x[1]);
+            case "yield litres" -> kilograms(text) / dryKilograms(0.001, x[2], x[3]);
+            case "yield cubic feet" -> kilograms(text) / dryKilograms(CUBIC_FOOT, x[2], x[3]);
+            case "tiles per m2" ->
+                tile(x[0], x[1], 9, x[2], TilePattern.STRAIGHT, 0).perSquareMetre();
+            case "tiles by area" ->
+                tile(x[1], x[2], 9, 0, TilePattern.STRAIGHT, x[3]).countByArea(Amounts.squareMetres(x[0]));
+            case "tiles by area ft" ->
+                tile(x[1] * 304.8, x[2] * 304.8, 9, 0, TilePattern.STRAIGHT, x[3])
+                        .countByArea(Amounts.of(x[0], Units.SQUARE_FOOT));
+            case "boxes" -> boxes((int) x[0], (int) x[1]);
+            case "step verdict" ->
+                StepRule.ADA_2010.verdict(Amounts.millimetres(x[0])) == StepVerdict.valueOf(text[1]) ? 1 : 0;
+            case "bevel run mm" -> mm(StepRule.ADA_2010.run(Amounts.millimetres(x[0])));
+            case "shortest bevel run mm" -> mm(StepRule.ADA_2010.shortestBevelRun(Amounts.millimetres(x[0])));
+            case "deflection in" -> Si.in("deflection", TileStandard.deflection(Amounts.feet(x[0]), false), Units.INCH);
+            case "least joint in" -> leastJoint(x[0]);
+            case "whole bags" -> MortarNeed.wholeBags(x[0], x[1]);
+            case "spread m2" -> Si.in("spread", pace(x).largestSpread(), Units.SQUARE_METRE);
+            case "batch kg" -> batch(x);
+            default -> moreValues(quantity, text, x);
+        };
+    }
+
+    private static double moreValues(String quantity, String[] text, double[] x) {
+        if (quantity.startsWith("grout")) {
+            return grout(quantity, x);
+        }
+        if (quantity.startsWith("site")) {
+            return site(quantity, x);
+        }
+        if (quantity.startsWith("membrane")) {
+            MembraneCut cut = membrane(text);
+            return quantity.equals("membrane rolls") ? cut.stockCount() : cut.lowerBound();
+        }
+        if (quantity.startsWith("strips") || quantity.startsWith("rolls")) {
+            return strips(quantity, Arrays.stream(x).mapToInt(d -> (int) d).toArray());
+        }
+        if (quantity.startsWith("bay")) {
+            return bays(quantity, x);
+        }
+        if (quantity.contains("movement") || quantity.startsWith("exterior")) {
+            return movement(quantity, x);
+        }
+        if (quantity.contains("mortar") || quantity.startsWith("water") || quantity.startsWith("rise")) {
+            return WorkedMortar.value(quantity, x);
+        }
+        if (quantity.contains("depth") || quantity.contains("stud") || quantity.contains("cell")) {
+            return cavity(quantity, x);
+        }
+        return layout(quantity, x);
+    }
+
+    private static double cavity(String quantity, double[] x) {
+        return switch (quantity) {
+            case "round stud share" -> Cavity.roundStud(x[1], x[1]) / Cavity.squareCell(x[0]);
+            case "open depth round square-grid mm" ->
+                Cavity.openDepth(x[0], Cavity.squareCell(x[1]), Cavity.roundStud(x[2], x[2]));
+            case "open depth square square-grid mm" ->
+                Cavity.openDepth(x[0], Cavity.squareCell(x[1]), Cavity.squareStud(x[2], x[2]));
+            case "fill depth square square-grid mm" ->
+                cavity("open depth square square-grid mm", x) - Cavity.cableDepth(x[3], x[4]);
+            case "triangular cell mm2" -> Cavity.triangularCell(x[0]);
+            case "round stud mm2" -> Cavity.roundStud(x[0], x[1]);
+            case "open depth cut-back triangular mm" ->
+                Cavity.openDepth(x[0], Cavity.triangularCell(x[1]), Cavity.roundStud(x[2], x[3]));
+            case "fill depth cut-back triangular mm" ->
+                cavity("open depth cut-back triangular mm", x) - Cavity.cableDepth(x[4], x[5]);
+            case "cable depth mm" -> Cavity.cableDepth(x[0], x[1]);
+            default -> throw new IllegalArgumentException(quantity);
+        };
+    }
+
+    private static double layout(String quantity, double[] x) {
+        return switch (quantity) {
+            case "end cut mm" -> shortest(run(x, Units.MILLIMETRE), Units.MILLIMETRE);
+            case "end cut in" -> shortest(run(x, Units.INCH), Units.INCH);
+            case "columns" -> run(x, Units.MILLIMETRE).pieces().size();
+            case "layout tiles" -> rectangle(x).tilesNeeded();
+            case "layout end cut mm" -> shortest(rectangle(x), Units.MILLIMETRE);
+            case "layout end cut across mm" ->
+                rectangle(x).pieces().stream()
+                        .mapToDouble(p -> mm(p.width()))
+                        .min()
+                        .orElseThrow();
+            case "field m2" -> rectangle(x).field().getArea();
+            case "layout tiles no joint" -> unjointed(x).tilesNeeded();
+            default -> throw new IllegalArgumentException(quantity);
+        };
+    }
+
+    /** One row of tiles in a run: length, tile, joint, gap. */
+    private static TileLayout run(double[] x, Unit<Length> unit) {
+        double high = x[1] + 2 * x[3];
+        TileSpec tile = TileSpec.of(
+                Amounts.of(x[1], unit),
+                Amounts.of(x[1], unit),
+                Amounts.millimetres(9),
+                Amounts.of(x[2], unit),
+                TilePattern.STRAIGHT,
+                percent(0));
+        return TileLayout.of(
+                room(x[0], high, unit),
+                tile,
+                LayoutRule.USUAL.along(Amounts.degrees(0)).withGaps(Amounts.of(x[3], unit), Amounts.millimetres(0)));
+    }
+
+    private static TileLayout rectangle(double[] x) {
+        return TileLayout.of(
+                room(x[0], x[1], Units.MILLIMETRE),
+                tile(x[2], x[3], 9, x[4], TilePattern.STRAIGHT, 0),
+                LayoutRule.USUAL.withGaps(Amounts.millimetres(x[5]), Amounts.millimetres(6)));
+    }
+
+    private static TileLayout unjointed(double[] x) {
+        TileSpec tile = tile(x[2], x[2], 9, 0, TilePattern.STRAIGHT, 0)
+                .withSupply(new TileSupply(1, percent(0), Amounts.millimetres(0), true));
+        return TileLayout.of(
+                room(x[0], x[1], Units.MILLIMETRE),
+                tile,
+                LayoutRule.USUAL.from(TileStart.corner(0, 0)).withGaps(Amounts.millimetres(0), Amounts.millimetres(0)));
+    }
+
+    private static double shortest(TileLayout layout, Unit<Length> unit) {
+        return layout.pieces().stream()
+                .mapToDouble(p -> Si.in("length", p.length(), unit))
+                .min()
+                .orElseThrow();
+    }
+
+    private static int boxes(int tiles, int perBox) {
+        TileSpec tile = tile(100, 100, 9, 0, TilePattern.STRAIGHT, 0)
+                .withSupply(new TileSupply(perBox, percent(0), Amounts.millimetres(3), true));
+        return TileLayout.of(
+                        room(100.0 * tiles, 100, Units.MILLIMETRE),
+                        tile,
+                        LayoutRule.USUAL
+                                .from(TileStart.corner(0, 0))
+                                .withGaps(Amounts.millimetres(0), Amounts.millimetres(0)))
+                .boxes();
+    }
+
+    private static double grout(String quantity, double[] x) {
+        return switch (quantity) {
+            case "grout first order" ->
+                areal(GroutNeed.firstOrder(tile(x[0], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(x[4])));
+            case "grout exact" ->
+                areal(GroutNeed.exact(tile(x[0], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(x[4])));
+            case "grout ratio" ->
+                areal(GroutNeed.firstOrder(tile(x[0], x[0], x[2], x[3], TilePattern.STRAIGHT, 0), grout(1.6)))
+                        / areal(GroutNeed.firstOrder(
+                                tile(x[1], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(1.6)));
+            case "grout kg" ->
+                x[0]
+                        * areal(GroutNeed.firstOrder(
+                                tile(x[1], x[2], x[3], x[4], TilePattern.STRAIGHT, 0), grout(x[5])))
+                        * (1 + x[6] / 100);
+            default -> throw new IllegalArgumentException(quantity);
+        };
+    }
+
+    private static double areal(Quantity<org.heatfloor.quantity.ArealDensity> mass) {
+        return Si.in("mass", mass, Units.KILOGRAM_PER_SQUARE_METRE);
+    }
+
+    private static GroutSpec grout(double density) {
+        return new GroutSpec(Amounts.of(density, Units.KILOGRAM_PER_LITRE), percent(0), Optional.empty());
+    }
+
+    private static double site(String quantity, double[] x) {
+        SiteMortar mix = new SiteMortar(x[1], x[2], x[3]);
+        Quantity<Volume> inPlace = Amounts.of(x[0], Units.CUBIC_METRE);
+        return switch (quantity) {
+            case "site dry" -> Si.in("dry", mix.dry(inPlace), Units.CUBIC_METRE);
+            case "site sand" -> Si.in("sand", mix.sand(inPlace), Units.CUBIC_METRE);
+            case "site cement bags" -> Si.in("cement", mix.cement(inPlace), Units.CUBIC_METRE) / x[4];
+            case "site cement kg from ft3" -> siteCement(mix, x);
+            case "site cement kg from ft3 in 50 kg bags" -> siteCement(mix, x) / 50;
+            default -> throw new IllegalArgumentException(quantity);
+        };
+    }
+
+    private static double siteCement(SiteMortar mix, double[] x) {
+        return Si.in(
+                "cement",
+                mix.cement(
+                        Amounts.of(x[0] * CUBIC_FOOT, Units.CUBIC_METRE),
+                        Amounts.of(x[4], Units.KILOGRAM_PER_CUBIC_METRE)),
+                Units.KILOGRAM);
+    }
+
+    private static MembraneCut membrane(String[] text) {
+        double pitch = number(text[3]);
+        Membrane membrane = new Membrane(
+                Amounts.metres(pitch),
+                Amounts.metres(pitch / 2),
+                Amounts.millimetres(6),
+                Optional.of(new MembraneStock(
+                        MembraneStock.Kind.ROLL, Amounts.metres(number(text[1])), Amounts.metres(number(text[2])))));
+        StudLattice lattice =
+                StudLattice.of(membrane, Schoolhouse.point(pitch / 2, pitch / 2), Units.METRE, Amounts.degrees(0));
+        return MembraneCut.of(Room.ofWkt(text[0], Units.METRE), membrane, lattice);
+    }
+
+    private static double strips(String quantity, int[] x) {
+        return switch (quantity) {
+            case "strips first fit" -> CuttingOracles.firstFitDecreasing(Arrays.copyOfRange(x, 1, x.length), x[0]);
+            case "strips optimum" -> pack(Arrays.copyOfRange(x, 1, x.length), x[0], 1, 1);
+            case "strips bound" -> LevelPacker.lengthBound(Arrays.copyOfRange(x, 1, x.length), x[0]);
+            case "rolls no rip" -> {
+                int[] lengths = new int[x[2]];
+                Arrays.fill(lengths, x[1]);
+                yield pack(lengths, x[0], 1, 1);
+            }
+            case "rolls with rip" -> {
+                List<int[]> items = new ArrayList<>();
+                for (int i = 0; i < x[3]; i++) {
+                    items.add(new int[] {x[2], x[1]});
+                    items.add(new int[] {x[2], x[4]});
+                }
+                yield LevelPacker.pack(
+                                items.stream().mapToInt(i -> i[0]).toArray(),
+                                items.stream().mapToInt(i -> i[1]).toArray(),
+                                x[0],
+                                x[1],
+                                100_000)
+                        .stocks();
+            }
+            default -> throw new IllegalArgumentException(quantity);
+        };
+    }
+
+    private static int pack(int[] lengths, int roll, int width, int rollWidth) {
+        int[] widths = new int[lengths.length];
+        Arrays.fill(widths, width);
+        return LevelPacker.pack(lengths, widths, roll, rollWidth, 100_000).stocks();
+    }
+
+    private static double bays(String quantity, double[] x) {
+        String[] words = quantity.split(" ", -1);
+        MovementRule rule =
+                switch (words[words.length - 1]) {
+                    case "EJ171_INTERIOR" -> MovementRule.EJ171_INTERIOR;
+                    case "EJ171_SUN_OR_MOISTURE" -> MovementRule.EJ171_SUN_OR_MOISTURE;
+                    case "BS_5385_HEATED" -> MovementRule.BS_5385_HEATED;
+                    default -> MovementRule.EN_1264_4;
+                };
+        if (words[0].equals("bays")) {
+            return rule.bays(Amounts.feet(x[0]));
+        }
+        MovementRule.Bays grid = rule.grid(Amounts.metres(x[0]), Amounts.metres(x[1]));
+        return words[1].equals("grid") ? grid.count() : grid.lowerBound();
+    }
+
+    private static double movement(String quantity, double[] x) {
+        if (quantity.startsWith("exterior")) {
+            return Si.in(
+                    "joint",
+                    MovementRule.exteriorWidth(Amounts.feet(x[0]), Amounts.of(x[1], Units.FAHRENHEIT_DIFFERENCE)),
+                    Units.INCH);
+        }
+        Quantity<Length> movement = MovementRule.movement(
+                Amounts.of(x[0] * 1e-6, Units.ONE_PER_KELVIN), Amounts.metres(x[1]), Amounts.kelvins(x[2]));
+        return quantity.equals("movement mm") ? mm(movement) : mm(MovementRule.width(movement, percent(x[3])));
+    }
+
+    private static double leastJoint(double variationInches) {
+        TileSpec tile = tile(300, 300, 9, 3, TilePattern.STRAIGHT, 0)
+                .withAccuracy(new TileAccuracy(
+                        TileAccuracy.Edge.RECTIFIED, Amounts.inches(variationInches), Amounts.inches(0)));
+        return Si.in("joint", TileStandard.ANSI_A108.leastJoint(tile).value(), Units.INCH);
+    }
+
+    private static LayingPace pace(double[] x) {
+        return new LayingPace(Amounts.squareMetres(x[0]), Amounts.of(x[1], Units.MINUTE), Amounts.of(x[2], Units.HOUR));
+    }
+
+    private static double batch(double[] x) {
+        Bedding bedding = Schoolhouse.washroomBedding()
+                .withMortar(Amounts.of(x[3], Units.KILOGRAM_PER_LITRE), Amounts.of(x[4], Units.ONE));
+        return Si.in(
+                "batch", pace(x).largestBatch(bedding, Amounts.of(x[5], Units.LITRE_PER_SQUARE_METRE)), Units.KILOGRAM);
+    }
+
+    private static Trowel trowel(String[] text, double[] x) {
+        Unit<Length> unit = text[1].equals("in") ? Units.INCH : Units.MILLIMETRE;
+        return new Trowel(
+                Notch.valueOf(text[0]),
+                Amounts.of(x[2], unit),
+                Amounts.of(x[3], unit),
+                Amounts.of(x[4], unit),
+                Amounts.degrees(x[5]));
+    }
+
+    private static double dryKilograms(double cubicMetres, double density, double water) {
+        return MortarNeed.dryKilograms(
+                cubicMetres, Amounts.of(density, Units.KILOGRAM_PER_LITRE), Amounts.of(water, Units.ONE));
+    }
+
+    private static double kilograms(String[] text) {
+        return number(text[0]) * (text[1].equals("lb") ? 0.45359237 : 1);
+    }
+
+    static TileSpec tile(
+            double length, double width, double thickness, double joint, TilePattern pattern, double waste) {
+        return TileSpec.of(
+                Amounts.millimetres(length),
+                Amounts.millimetres(width),
+                Amounts.millimetres(thickness),
+                Amounts.millimetres(joint),
+                pattern,
+                percent(waste));
+    }
+
+    static Room room(double length, double width, Unit<Length> unit) {
+        return Room.of(FloorRegions.rectangle(0, 0, length, width), unit);
+    }
+
+    static Quantity<Dimensionless> percent(double value) {
+        return Amounts.of(value, Units.PERCENT);
+    }
+
+    static double mm(Quantity<Length> length) {
+        return Si.in("length", length, Units.MILLIMETRE);
+    }
+
+    private static double number(String text) {
+        return text.matches("-?[0-9.]+") ? Double.parseDouble(text) : Double.NaN;
+    }
+}

@@ -1,0 +1,55 @@
+package org.heatfloor.takeoff;
+
+import java.util.List;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+
+/** The worked room of 15.48 m² with its two beds: checks W35 and W36. */
+final class WorkedMortar {
+
+    private static final double AREA = 4.3 * 3.6;
+    private static final double FILL =
+            Cavity.openDepth(0.006, Cavity.squareCell(0.036), Cavity.squareStud(0.020, 0.020))
+                    - Cavity.cableDepth(0.005, 0.108);
+
+    private static final Bedding BEDS = Bedding.of(at(6, 12), at(8, 16), Amounts.kilograms(25))
+            .withContact(Amounts.of(100, Units.PERCENT))
+            .withWaste(Amounts.of(10, Units.PERCENT));
+
+    private WorkedMortar() {}
+
+    private static Trowel at(double notch, double spacing) {
+        return Trowel.atSpacing(
+                Notch.SQUARE, Amounts.millimetres(notch), Amounts.millimetres(notch), Amounts.millimetres(spacing));
+    }
+
+    static double value(String quantity, double[] x) {
+        MortarNeed lower = MortarNeed.of(MortarUse.UNDER_MEMBRANE, AREA * BEDS.lowerVolumeMetres(), BEDS);
+        MortarNeed upper =
+                MortarNeed.of(MortarUse.IN_AND_OVER_MEMBRANE, AREA * (FILL + BEDS.upperVolumeMetres()), BEDS);
+        return switch (quantity) {
+            case "lower mortar kg" -> Si.in("dry", lower.dry(), Units.KILOGRAM);
+            case "lower mortar bags" -> lower.bags();
+            case "upper mortar kg" -> Si.in("dry", upper.dry(), Units.KILOGRAM);
+            case "upper mortar bags" -> upper.bags();
+            case "one mortar bags" -> MortarNeed.bagsTogether(List.of(lower, upper));
+            case "water kg" ->
+                Si.in("water", lower.water(), Units.KILOGRAM) + Si.in("water", upper.water(), Units.KILOGRAM);
+            case "mortar litres per m2" ->
+                (Si.in("volume", lower.inPlace(), Units.LITRE) + Si.in("volume", upper.inPlace(), Units.LITRE)) / AREA;
+            case "rise mm" -> WorkedChecks.mm(height(BEDS.lowerBed(), BEDS.upperBed()));
+            case "rise upper bed mm" ->
+                WorkedChecks.mm(height(
+                        BEDS.lowerBed(),
+                        BEDS.withContact(Amounts.of(x[0], Units.PERCENT)).upperBed()));
+            default -> throw new IllegalArgumentException(quantity);
+        };
+    }
+
+    private static javax.measure.Quantity<javax.measure.quantity.Length> height(
+            javax.measure.Quantity<javax.measure.quantity.Length> lower,
+            javax.measure.Quantity<javax.measure.quantity.Length> upper) {
+        return new FloorHeight(lower, Amounts.millimetres(6), upper, Amounts.millimetres(10)).total();
+    }
+}

@@ -1,0 +1,121 @@
+package org.heatfloor.examples;
+
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import org.heatfloor.quantity.QuantityText;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+
+/** The room's dimensions: a chain of its corners below and left of it, the overall length farther out. */
+final class Dimensions {
+
+    private static final double GAP = 5.5;
+    private static final double CHAIN = 9;
+    private static final double OVERALL = 15;
+    private static final double TICK = 0.9;
+    private static final double SAME_METRES = 0.002;
+
+    private final Pen pen;
+    private final PlanSheet sheet;
+
+    Dimensions(Pen pen, PlanSheet sheet) {
+        this.pen = pen;
+        this.sheet = sheet;
+    }
+
+    void draw() {
+        Envelope box = sheet.room().getEnvelopeInternal();
+        Point2D corner = pen.at(new Coordinate(box.getMinX(), box.getMinY()));
+        List<Double> across = stops(c -> c.x);
+        List<Double> up = stops(c -> c.y);
+        horizontal(across, corner.getY() + CHAIN, corner.getY() + GAP);
+        vertical(up, corner.getX() - CHAIN, corner.getX() - GAP);
+        if (across.size() > 2) {
+            List<Double> ends = List.of(across.get(0), across.get(across.size() - 1));
+            horizontal(ends, corner.getY() + OVERALL, corner.getY() + CHAIN);
+        }
+        if (up.size() > 2) {
+            List<Double> ends = List.of(up.get(0), up.get(up.size() - 1));
+            vertical(ends, corner.getX() - OVERALL, corner.getX() - CHAIN);
+        }
+    }
+
+    /** The corners' places along one axis, those next to each other taken once. */
+    private List<Double> stops(ToDoubleFunction<Coordinate> axis) {
+        TreeSet<Double> all = new TreeSet<>();
+        for (Coordinate c : sheet.room().getCoordinates()) {
+            all.add(axis.applyAsDouble(c));
+        }
+        List<Double> stops = new ArrayList<>();
+        for (double stop : all) {
+            if (stops.isEmpty() || stop - stops.get(stops.size() - 1) > SAME_METRES) {
+                stops.add(stop);
+            }
+        }
+        return stops;
+    }
+
+    private void horizontal(List<Double> stops, double y, double from) {
+        for (int i = 0; i < stops.size(); i++) {
+            double x = pen.at(new Coordinate(stops.get(i), 0)).getX();
+            pen.line(x, from, x, y + 1, LineKind.NARROW, Pen.INK);
+            pen.line(x - TICK, y + TICK, x + TICK, y - TICK, LineKind.NARROW, Pen.INK);
+            if (i > 0) {
+                double before = pen.at(new Coordinate(stops.get(i - 1), 0)).getX();
+                pen.line(before, y, x, y, LineKind.NARROW, Pen.INK);
+                text(stops.get(i) - stops.get(i - 1), before, x)
+                        .ifPresent(t -> pen.text(t, (before + x) / 2, y - 0.8, Pen.TEXT, Pen.Anchor.MIDDLE, Pen.INK));
+            }
+        }
+    }
+
+    private void vertical(List<Double> stops, double x, double from) {
+        for (int i = 0; i < stops.size(); i++) {
+            double y = pen.at(new Coordinate(0, stops.get(i))).getY();
+            pen.line(from, y, x - 1, y, LineKind.NARROW, Pen.INK);
+            pen.line(x - TICK, y + TICK, x + TICK, y - TICK, LineKind.NARROW, Pen.INK);
+            if (i > 0) {
+                double before = pen.at(new Coordinate(0, stops.get(i - 1))).getY();
+                pen.line(x, before, x, y, LineKind.NARROW, Pen.INK);
+                text(stops.get(i) - stops.get(i - 1), y, before)
+                        .ifPresent(t -> pen.uprightText(t, x - 0.8, (before + y) / 2, Pen.TEXT, Pen.INK));
+            }
+        }
+    }
+
+    private Optional<String> text(double metres, double from, double to) {
+        String text = length(metres, sheet.unit());
+        return Pen.width(text, Pen.TEXT) <= to - from + 1 ? Optional.of(text) : Optional.empty();
+    }
+
+    /** A length as it stands on a drawing in the user's unit; feet and inches to the sixteenth. */
+    static String length(double metres, LengthUnit unit) {
+        return switch (unit) {
+            case MILLIMETRE -> QuantityText.number(metres * 1_000, 0);
+            case CENTIMETRE -> QuantityText.number(metres * 100, 1);
+            case METRE -> QuantityText.number(metres, 3);
+            case INCH, FOOT -> feetAndInches(metres);
+        };
+    }
+
+    private static String feetAndInches(double metres) {
+        long sixteenths = Math.round(metres / 0.0254 * 16);
+        long feet = sixteenths / (12 * 16);
+        long rest = sixteenths % (12 * 16);
+        long inches = rest / 16;
+        long part = rest % 16;
+        long below = 16;
+        while (part > 0 && part % 2 == 0) {
+            part /= 2;
+            below /= 2;
+        }
+        String fraction = part == 0 ? "" : part + "/" + below;
+        String both = inches > 0 && part > 0 ? inches + " " + fraction : part > 0 ? fraction : "" + inches;
+        String whole = both + " in";
+        return feet == 0 ? whole : feet + " ft" + (rest == 0 ? "" : " " + whole);
+    }
+}
