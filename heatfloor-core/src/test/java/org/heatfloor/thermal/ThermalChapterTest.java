@@ -83,8 +83,7 @@ class ThermalChapterTest {
         for (int i = 0; i < fluxes.length; i++) {
             assertThat(Floors.value(laws.get(i).flux(Amounts.celsius(29), Amounts.celsius(20))))
                     .isCloseTo(fluxes[i], within(0.051));
-            SteadySection section =
-                    SteadySection.of(BUILD_UP, CLIMATE, laws.get(i), CABLE, Amounts.millimetres(102));
+            SteadySection section = SteadySection.of(BUILD_UP, CLIMATE, laws.get(i), CABLE, Amounts.millimetres(102));
             assertThat(Floors.celsius(section.surfaceMean())).isCloseTo(means[i], within(0.05));
         }
     }
@@ -107,9 +106,12 @@ class ThermalChapterTest {
     @Test
     void inTime() {
         HeatUp heatUp = HeatUp.fromCold(BUILD_UP, CLIMATE, CURVE, CABLE, Amounts.millimetres(102));
-        assertThat(Floors.value(heatUp.timeToShare(Amounts.of(90, Units.PERCENT)).orElseThrow()) / 60)
+        assertThat(Floors.value(heatUp.timeToShare(Amounts.of(90, Units.PERCENT))
+                                .orElseThrow())
+                        / 60)
                 .isCloseTo(220, within(0.5));
-        assertThat(Floors.value(heatUp.timeTo(Amounts.celsius(28)).orElseThrow()) / 60).isCloseTo(101, within(0.5));
+        assertThat(Floors.value(heatUp.timeTo(Amounts.celsius(28)).orElseThrow()) / 60)
+                .isCloseTo(101, within(0.5));
         assertThat(Floors.value(heatUp.fromSetback(Amounts.celsius(24))
                                 .timeTo(Amounts.celsius(28))
                                 .orElseThrow())
@@ -155,7 +157,8 @@ class ThermalChapterTest {
                                 SurfaceLimit.BATH.source())
                         .severity())
                 .isEqualTo(Severity.NOTE);
-        assertThat(HeatFindings.insulationBelow(BUILD_UP, Beneath.guess(CLIMATE)).severity())
+        assertThat(HeatFindings.insulationBelow(BUILD_UP, Beneath.guess(CLIMATE))
+                        .severity())
                 .isEqualTo(Severity.NOTE);
         assertThat(HeatFindings.insulationBelow(
                                 BuildUp.of(List.of(Floors.layer(10, 1, true), Floors.layer(100, 2, false))),
@@ -182,14 +185,17 @@ class ThermalChapterTest {
     @Test
     void materialsAreFoundByWords() {
         assertThat(Material.named("porcelain tile").orElseThrow().name()).isEqualTo("porcelain tile");
-        assertThat(Material.named("membrane filled and covered with mortar").orElseThrow().name())
+        assertThat(Material.named("membrane filled and covered with mortar")
+                        .orElseThrow()
+                        .name())
                 .isEqualTo("cement mortar");
-        assertThat(Material.named("mineral wool between joists").orElseThrow().name()).isEqualTo("mineral wool");
+        assertThat(Material.named("mineral wool between joists").orElseThrow().name())
+                .isEqualTo("mineral wool");
         assertThat(Material.named("extruded polystyrene").orElseThrow().name()).isEqualTo("extruded polystyrene");
         assertThat(Material.named("steps")).isEmpty();
         assertThat(BUILD_UP.storageFindings()).hasSize(5).allMatch(f -> f.severity() == Severity.NOTE);
-        BuildUp odd = BuildUp.of(List.of(
-                Layer.heated("unobtainium", Amounts.millimetres(10), Amounts.wattsPerMetreKelvin(1))));
+        BuildUp odd = BuildUp.of(
+                List.of(Layer.heated("unobtainium", Amounts.millimetres(10), Amounts.wattsPerMetreKelvin(1))));
         assertThat(odd.storageFindings()).singleElement().matches(f -> f.severity() == Severity.WARNING);
     }
 
@@ -200,6 +206,7 @@ class ThermalChapterTest {
         double extra = 0.02 * Floors.value(section.upward());
         assertThat(Floors.celsius(section.plane()) - Floors.celsius(section.surfaceMean()))
                 .isCloseTo(extra + 0.013023 * Floors.value(section.upward()), within(1e-3));
-        assertThat(Floors.value(section.ripple())).isLessThan(Floors.value(section().ripple()));
+        assertThat(Floors.value(section.ripple()))
+                .isLessThan(Floors.value(section().ripple()));
     }
 }
