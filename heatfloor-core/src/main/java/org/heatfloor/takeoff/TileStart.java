@@ -64,6 +64,8 @@ public sealed interface TileStart {
         /**
          * Checks the line.
          *
+         * @param name what the line is
+         * @param axis the line, in metres; copied
          * @throws IllegalArgumentException if the name is blank or the line has no length
          */
         public CentredOn {
@@ -87,6 +89,8 @@ public sealed interface TileStart {
         /**
          * Checks the line.
          *
+         * @param name what the wall is
+         * @param wall the line, in metres; copied
          * @throws IllegalArgumentException if the name is blank or the line has no length
          */
         public FromWall {
