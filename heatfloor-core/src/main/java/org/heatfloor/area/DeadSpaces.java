@@ -78,7 +78,7 @@ final class DeadSpaces {
         for (KeepOut keepOut : keepOuts) {
             if (keepOut.blocksCable() && standsInTheWay(keepOut.kind())) {
                 Geometry shape = keepOut.shape();
-                free = Offsets.difference(
+                free = Offsets.chained(
                         free, shape instanceof Point ? Offsets.grown(shape, keepOut.radiusMetres()) : shape);
             }
         }

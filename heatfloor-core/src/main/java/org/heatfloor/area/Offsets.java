@@ -85,6 +85,19 @@ final class Offsets {
         return overlay(from, taken, OverlayNG.DIFFERENCE);
     }
 
+    /** A difference off the grid, for a chain of many that is put on the grid once at its end. */
+    static Geometry chained(Geometry from, Geometry taken) {
+        try {
+            return OverlayNGRobust.overlay(from, taken, OverlayNG.DIFFERENCE);
+        } catch (TopologyException selfCrossing) {
+            return OverlayNGRobust.overlay(GeometryFixer.fix(from), GeometryFixer.fix(taken), OverlayNG.DIFFERENCE);
+        }
+    }
+
+    static Geometry onGrid(Geometry area) {
+        return overlay(area, area.getFactory().createPolygon(), OverlayNG.UNION);
+    }
+
     static Geometry intersection(Geometry a, Geometry b) {
         return overlay(a, b, OverlayNG.INTERSECTION);
     }

@@ -22,14 +22,14 @@ final class Diagnostician {
     private final TestFigures figures;
     private final List<MeterTest> tests;
 
-    private Diagnostician(HeatingCable cable, TestLimits limits, List<MeterTest> tests) {
+    private Diagnostician(HeatingCable cable, TestFigures figures, List<MeterTest> tests) {
         this.cable = cable;
-        this.figures = TestFigures.of(cable, limits);
+        this.figures = figures;
         this.tests = tests;
     }
 
-    static Diagnosis of(HeatingCable cable, TestLimits limits, List<MeterTest> tests) {
-        Diagnostician self = new Diagnostician(cable, limits, tests);
+    static Diagnosis of(HeatingCable cable, TestFigures figures, List<MeterTest> tests) {
+        Diagnostician self = new Diagnostician(cable, figures, tests);
         return self.open()
                 .or(self::insulation)
                 .or(self::sensorEnds)

@@ -20,8 +20,8 @@ public final class MeterSimulator {
     private final TestFigures figures;
     private final SplittableRandom random;
 
-    private MeterSimulator(HeatingCable cable, TestLimits limits, long seed) {
-        this.figures = TestFigures.of(cable, limits);
+    private MeterSimulator(TestFigures figures, long seed) {
+        this.figures = figures;
         this.random = new SplittableRandom(seed);
     }
 
@@ -35,7 +35,11 @@ public final class MeterSimulator {
      * @return the tests, one a stage
      */
     public static List<MeterTest> tests(HeatingCable cable, TestLimits limits, SimulatedFault fault, long seed) {
-        return new MeterSimulator(cable, limits, seed).draw(fault);
+        return tests(TestFigures.of(cable, limits), fault, seed);
+    }
+
+    static List<MeterTest> tests(TestFigures figures, SimulatedFault fault, long seed) {
+        return new MeterSimulator(figures, seed).draw(fault);
     }
 
     private List<MeterTest> draw(SimulatedFault fault) {

@@ -66,7 +66,7 @@ public record TestSeries(
                         TestLimits.PRACTICE));
             }
         }
-        Diagnosis diagnosis = Diagnostician.of(cable, limits, tests);
+        Diagnosis diagnosis = Diagnostician.of(cable, TestFigures.of(cable, limits), tests);
         return new TestSeries(cable, limits, tests, findings, diagnosis);
     }
 

@@ -26,10 +26,19 @@ final class CutSearch {
     private static final Comparator<Candidate> BEST = Comparator.<Candidate>comparingInt(c -> c.packing.stocks())
             .thenComparingInt(Candidate::slender)
             .thenComparingInt(c -> c.pieces.size())
+            .thenComparingInt(c -> -c.narrowest())
             .thenComparingDouble(c -> c.jointPitches);
 
     private record Candidate(
             List<Piece> pieces, Packing packing, double jointPitches, int turns, int stockLength, int stockWidth) {
+
+        /** The shorter side of the narrowest piece. */
+        int narrowest() {
+            return pieces.stream()
+                    .mapToInt(p -> Math.min(p.length(), p.width()))
+                    .min()
+                    .orElse(0);
+        }
 
         /** Pieces narrower or shorter than a joint should leave. */
         int slender() {

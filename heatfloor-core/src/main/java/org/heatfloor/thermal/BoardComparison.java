@@ -6,15 +6,16 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
 
 /**
  * One floor without and with an insulating board straight under the heated layer.
  *
  * @param without section without the board
  * @param with section with the board
- * @param heatUpWithout time from cold to the same surface temperature, 90 % of the lesser of the two steady rises, without
- *     the board; empty when the floor does not warm
- * @param heatUpWith time to that temperature with the board
+ * @param heatUpWithout time from cold until the mean surface reaches the schedule's highest temperature, without the board;
+ *     empty when full power never gets there
+ * @param heatUpWith the same time with the board
  * @param weekWithout a thermostat's week without the board
  * @param weekWith the same week with the board
  */
@@ -52,10 +53,11 @@ public record BoardComparison(
         BuildUp insulated = buildUp.withLayerUnderHeated(board);
         HeatUp bare = HeatUp.fromCold(buildUp, climate, law, cable, spacing);
         HeatUp boarded = HeatUp.fromCold(insulated, climate, law, cable, spacing);
-        double air = climate.airKelvin();
-        double lesser =
-                Math.min(Si.kelvin("steady", bare.steadySurface()), Si.kelvin("steady", boarded.steadySurface()));
-        Quantity<Temperature> target = SteadySection.celsius(air + 0.9 * (lesser - air));
+        Quantity<Temperature> target = SteadySection.celsius(schedule.spans().stream()
+                        .mapToDouble(WeeklySchedule.Span::celsius)
+                        .max()
+                        .orElse(Si.in("setback", schedule.setback(), Units.CELSIUS))
+                + 273.15);
         return new BoardComparison(
                 SteadySection.of(buildUp, climate, law, cable, spacing),
                 SteadySection.of(insulated, climate, law, cable, spacing),

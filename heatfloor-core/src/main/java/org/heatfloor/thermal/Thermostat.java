@@ -151,7 +151,8 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
             if (aheadSpan == next) {
                 return target;
             }
-            boolean due = wait <= LONGEST_LEAD_MINUTES && floor.sensorAfter(60.0 * wait) <= target;
+            // Looking ahead every five minutes is close enough.
+            boolean due = wait % 5 == 0 && wait <= LONGEST_LEAD_MINUTES && floor.sensorAfter(60.0 * wait) <= target;
             if (due) {
                 aheadSpan = next;
                 aheadSince = minute;

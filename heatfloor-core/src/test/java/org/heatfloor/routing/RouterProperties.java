@@ -21,8 +21,8 @@ class RouterProperties {
     @Provide
     Arbitrary<TestSite> sites() {
         return Combinators.combine(
-                        Arbitraries.integers().between(900, 2600),
-                        Arbitraries.integers().between(1100, 2400),
+                        Arbitraries.integers().between(1500, 2600),
+                        Arbitraries.integers().between(1500, 2400),
                         Arbitraries.integers().between(25, 40),
                         Arbitraries.of(3, 4),
                         Arbitraries.integers().between(0, 3),
@@ -33,7 +33,7 @@ class RouterProperties {
     @Property(tries = 25)
     void aRouteIsExactAndPassesTheIndependentCheck(
             @ForAll("sites") TestSite site,
-            @ForAll @DoubleRange(min = 0.6, max = 0.9) @Scale(3) double share,
+            @ForAll @DoubleRange(min = 0.6, max = 0.85) @Scale(3) double share,
             @ForAll boolean returns) {
         double metres = share * site.capacity(returns);
 

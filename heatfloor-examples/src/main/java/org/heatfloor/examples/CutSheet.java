@@ -11,7 +11,7 @@ final class CutSheet {
 
     static final double WIDTH = 420;
     static final double HEIGHT = 297;
-    static final double COLUMN = 290;
+    static final double COLUMN = 300;
     static final double COLUMN_WIDTH = WIDTH - Paper.EDGE - COLUMN - 3;
     static final double TOP = Paper.EDGE + 6;
     static final double BOTTOM = HEIGHT - Paper.EDGE - Paper.TITLE_HEIGHT;

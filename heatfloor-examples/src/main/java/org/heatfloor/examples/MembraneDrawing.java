@@ -17,6 +17,8 @@ final class MembraneDrawing {
 
     private static final double GAP = 7;
     private static final double LIST_SHARE = 0.45;
+    private static final double ARROW = 2;
+    private static final double ARROW_FROM_NUMBER = 4;
 
     private final Pen pen;
     private final RoomFile file;
@@ -36,6 +38,7 @@ final class MembraneDrawing {
         for (MembranePiece piece : cut.pieces()) {
             Coordinate at = piece.inRoom().getInteriorPoint().getCoordinate();
             pen.label(String.valueOf(piece.number()), pen.at(at), Pen.TITLE * 0.8, Pen.INK, Pen.TINT);
+            arrow(pen.at(at), -cut.direction().to(Units.RADIAN).getValue().doubleValue(), ARROW_FROM_NUMBER);
         }
         double below = stock();
         CutSheet.list(pen, below, list());
@@ -106,6 +109,9 @@ final class MembraneDrawing {
                     Pen.INK);
         }
         Point2D middle = new Point2D.Double(x + box.centre().x * scale, foot - box.centre().y * scale);
+        if (box.getWidth() * scale > 3 * ARROW_FROM_NUMBER) {
+            arrow(middle, 0, ARROW_FROM_NUMBER / 2);
+        }
         double height = Math.min(Pen.TEXT * 1.2, Math.max(1.2, box.getHeight() * scale * 0.8));
         pen.text(
                 String.valueOf(piece.number()),
@@ -116,14 +122,22 @@ final class MembraneDrawing {
                 Pen.INK);
     }
 
+    /** Points along the sheet or roll, so that a piece is not laid a quarter turn wrong. */
+    private void arrow(Point2D from, double direction, double away) {
+        double far = away + ARROW;
+        Point2D tip =
+                new Point2D.Double(from.getX() + far * Math.cos(direction), from.getY() + far * Math.sin(direction));
+        pen.triangle(tip, direction, ARROW, Pen.GREY);
+    }
+
     private List<String> list() {
         List<String> lines = new ArrayList<>();
         LengthUnit unit = file.coordinateUnit();
         lines.add(cut.pieces().size() + " pieces from " + cut.stockCount() + " "
-                + cut.stock().kind().name().toLowerCase(Locale.ROOT) + "s"
+                + cut.stock().kind().name().toLowerCase(Locale.ROOT) + (cut.stockCount() == 1 ? "" : "s")
                 + (cut.isProvenLeast() ? "; no cut takes fewer" : "; at least " + cut.lowerBound()));
         lines.add("Studs up and in phase: cut to whole pitches, then trim to the wall.");
-        lines.add("Places from the left end and the lower edge.");
+        lines.add("Places from the left end and the lower edge. Arrows point along the stock.");
         for (MembranePiece piece : cut.pieces()) {
             Envelope box = piece.cutRectangle().getEnvelopeInternal();
             lines.add(piece.number() + ": from " + piece.stockNumber() + " at "

@@ -97,7 +97,7 @@ final class RandomRoomTable {
     }
 
     private double longest(RandomRoom room, RouterCase floor, Router router, int conductors, double capacity) {
-        RouterCase.Outcome outcome = floor.lay(router, cable(room, conductors, capacity), effort);
+        RouterCase.Outcome outcome = floor.lay(router, cable(room, conductors, capacity * (1 - 1e-6)), effort);
         if (outcome.answer() instanceof RouteOutcome.NotFound notFound) {
             return metres(notFound.longestFound());
         }

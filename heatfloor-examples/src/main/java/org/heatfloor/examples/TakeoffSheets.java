@@ -40,7 +40,7 @@ public final class TakeoffSheets {
      * @param out where the shopping list goes
      * @param err where faults go, one a line
      * @param args the room file and the folder for the drawings
-     * @return 0, or 1 when no plan is possible, or 2 for bad input
+     * @return 0, or 2 for bad input
      */
     public static int run(PrintStream out, PrintStream err, String... args) {
         if (args.length != 2) {
@@ -52,10 +52,9 @@ public final class TakeoffSheets {
             RoomFile file = RoomFileReader.read(Path.of(args[0]));
             Plan plan = Planner.plan(Briefs.of(file));
             if (plan.takeOff().isEmpty()) {
-                out.println("No plan is possible, so there is nothing to buy; PlanRoom says what would make it possible.");
-                return PlanRoom.IMPOSSIBLE;
+                out.println("No cable fits as the room file stands; the mortar is counted without one.");
             }
-            TakeOff takeOff = plan.takeOff().get();
+            TakeOff takeOff = plan.takeOff().orElseGet(() -> withoutCable(file, plan));
             new Results(Path.of(args[1])).write(drawings(file, takeOff));
             PurchaseUnits units =
                     file.coordinateUnit().isImperial() ? PurchaseUnits.US_CUSTOMARY : PurchaseUnits.METRIC;
@@ -65,6 +64,16 @@ public final class TakeoffSheets {
             e.faults().forEach(fault -> err.println(fault.line(args[0])));
             return PlanRoom.BAD_INPUT;
         }
+    }
+
+    /** What the floor takes when no cable could be planned. */
+    private static TakeOff withoutCable(RoomFile file, Plan plan) {
+        TakeOff.Builder builder = TakeOff.of(file.room(), file.membrane(), plan.lattice())
+                .keepOuts(file.keepOuts())
+                .doors(file.doors());
+        file.tile().ifPresent(builder::tile);
+        file.bedding().ifPresent(builder::bedding);
+        return builder.build();
     }
 
     /** The drawings a take-off allows, by file name. */

@@ -59,8 +59,7 @@ class TakeoffSheetsTest {
         Set<String> membrane = texts(drawings.get("membrane.svg"));
         for (MembranePiece piece : takeOff.membraneCut().orElseThrow().pieces()) {
             assertThat(membrane).contains(String.valueOf(piece.number()));
-            assertThat(membrane)
-                    .anyMatch(t -> t.startsWith(piece.number() + ": from " + piece.stockNumber() + " at "));
+            assertThat(membrane).anyMatch(t -> t.startsWith(piece.number() + ": from " + piece.stockNumber() + " at "));
         }
         Set<String> tiles = texts(drawings.get("tiles.svg"));
         for (TilePiece piece : takeOff.layout().orElseThrow().pieces()) {

@@ -141,8 +141,7 @@ public class FloorFieldBench {
             }
         }
         DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(entries, (DMatrixSparseCSC) null);
-        LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver =
-                LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
+        LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver = LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
         DMatrixRMaj found = new DMatrixRMaj(n, 1);
         if (!solver.setA(matrix)) {
             throw new IllegalStateException("the matrix is singular");
