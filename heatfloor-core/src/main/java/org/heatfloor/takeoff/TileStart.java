@@ -114,6 +114,8 @@ public sealed interface TileStart {
         /**
          * Checks the coordinates.
          *
+         * @param x in metres
+         * @param y in metres
          * @throws IllegalArgumentException if a coordinate is not finite
          */
         public Corner {
