@@ -243,7 +243,8 @@ public final class Router {
         double offset = Math.max(0, Math.min(0.006, site.wallClearanceMetres - site.minSpacing / 2));
         List<LineString> leads = new ArrayList<>();
         boolean firstFarther = best.last == null
-                || Math.abs(best.first.way().along()) >= Math.abs(best.last.way().along());
+                || Math.abs(best.first.way().along())
+                        >= Math.abs(best.last.way().along());
         leads.add(lead(part, best, best.first, false, best.movedFirst, firstFarther ? offset / 3 : offset));
         if (best.last != null) {
             leads.add(lead(part, best, best.last, true, best.movedLast, firstFarther ? offset : offset / 3));
@@ -264,8 +265,7 @@ public final class Router {
                         || (best.last != null && best.last.way().sleeved()));
     }
 
-    private LineString lead(
-            Part part, Candidate best, Ends end, boolean reversed, double moved, double offsetMetres) {
+    private LineString lead(Part part, Candidate best, Ends end, boolean reversed, double moved, double offsetMetres) {
         return line(Polyline.rounded(
                 best.lead(end, reversed, moved, offsetMetres),
                 site.bendRadius,

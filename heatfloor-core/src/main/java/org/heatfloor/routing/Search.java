@@ -35,7 +35,8 @@ final class Search {
     }
 
     /** The best exact route found, or null. */
-    @Nullable Candidate run() {
+    @Nullable
+    Candidate run() {
         Candidate best = improved(starts(0.74, 1.2), effort.starts, effort.steps);
         // A tight room leaves few patterns near the even spacing: then the densest lines are tried, and longer.
         return best != null ? best : improved(starts(0.5, 1.45), 2 * effort.starts + 4, 4 * effort.steps);

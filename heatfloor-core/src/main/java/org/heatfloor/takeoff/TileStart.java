@@ -72,6 +72,11 @@ public sealed interface TileStart {
             axis = checked(name, axis);
         }
 
+        /**
+         * The line.
+         *
+         * @return a copy, in metres
+         */
         @Override
         public LineString axis() {
             return (LineString) axis.copy();
@@ -97,6 +102,11 @@ public sealed interface TileStart {
             wall = checked(name, wall);
         }
 
+        /**
+         * The line.
+         *
+         * @return a copy, in metres
+         */
         @Override
         public LineString wall() {
             return (LineString) wall.copy();
@@ -114,6 +124,8 @@ public sealed interface TileStart {
         /**
          * Checks the coordinates.
          *
+         * @param x in metres
+         * @param y in metres
          * @throws IllegalArgumentException if a coordinate is not finite
          */
         public Corner {

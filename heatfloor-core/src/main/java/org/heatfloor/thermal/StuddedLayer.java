@@ -34,6 +34,11 @@ public record StuddedLayer(
     /**
      * Checks the figures.
      *
+     * @param studPitch distance of neighbouring stud centres
+     * @param studDiameter diameter of a stud, less than the pitch
+     * @param studHeight height of the studs
+     * @param mortar conductivity of the mortar
+     * @param stud conductivity of a stud with what fills it
      * @throws IllegalArgumentException if a size is not above 0, the stud not smaller than the pitch or a conductivity not
      *     0.005 to 500 W/(m·K)
      */

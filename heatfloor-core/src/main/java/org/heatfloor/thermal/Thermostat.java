@@ -27,6 +27,8 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
     /**
      * Checks the hysteresis.
      *
+     * @param hysteresis difference between switching off and on, 0.1 K to 10 K
+     * @param optimalStart whether it heats ahead so that the temperature is reached when a period begins, not from then on
      * @throws IllegalArgumentException if it is not 0.1 K to 10 K
      */
     public Thermostat {
