@@ -103,7 +103,8 @@ final class Search {
 
     private double entry(Walk walk, int node, int bit) {
         int left = walk.used[node] & ~bit;
-        boolean straight = part.waysAt.get(latticeNode(walk.grid, node)).stream().anyMatch(w -> w.bit() == left);
+        boolean straight =
+                part.waysAt.get(latticeNode(walk.grid, node)).stream().anyMatch(w -> w.bit() == left);
         return part.site.jointLength + (straight ? 0 : part.site.bendRadius);
     }
 

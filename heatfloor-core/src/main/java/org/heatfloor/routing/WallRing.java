@@ -115,11 +115,10 @@ final class WallRing {
         boolean juts = before[0] * after[1] - before[1] * after[0] < -1e-9;
         if (!juts) {
             double scale = offset / (1 + before[0] * after[0] + before[1] * after[1]);
-            return List.of(
-                    new Coordinate(c.x + (before[0] + after[0]) * scale, c.y + (before[1] + after[1]) * scale));
+            return List.of(new Coordinate(c.x + (before[0] + after[0]) * scale, c.y + (before[1] + after[1]) * scale));
         }
-        double turn = Math.atan2(
-                before[0] * after[1] - before[1] * after[0], before[0] * after[0] + before[1] * after[1]);
+        double turn =
+                Math.atan2(before[0] * after[1] - before[1] * after[0], before[0] * after[0] + before[1] * after[1]);
         double from = Math.atan2(before[1], before[0]);
         List<Coordinate> out = new ArrayList<>();
         for (int t = 0; t <= JUT_CHORDS; t++) {

@@ -89,8 +89,7 @@ final class DoorSteps {
     }
 
     /** Another thickness of tile or membrane that brings the step down to what may stand upright. */
-    private static void other(
-            List<Remedy> remedies, String what, double over, double now, double least, double step) {
+    private static void other(List<Remedy> remedies, String what, double over, double now, double least, double step) {
         double wanted = now - over;
         if (wanted >= least) {
             remedies.add(new Remedy(

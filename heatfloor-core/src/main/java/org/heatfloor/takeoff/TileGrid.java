@@ -89,10 +89,7 @@ final class TileGrid {
         }
         Geometry part = OverlayNG.overlay(field.get(f), tile, OverlayNG.INTERSECTION, FloorRegions.GRID);
         Polygon almost = FloorRegions.rectangle(
-                x + NOTHING_METRES,
-                y + NOTHING_METRES,
-                x + length - NOTHING_METRES,
-                y + width - NOTHING_METRES);
+                x + NOTHING_METRES, y + NOTHING_METRES, x + length - NOTHING_METRES, y + width - NOTHING_METRES);
         for (Polygon piece : FloorRegions.polygons(part)) {
             Envelope e = piece.getEnvelopeInternal();
             if (Math.min(e.getWidth(), e.getHeight()) > NOTHING_METRES) {

@@ -26,11 +26,12 @@ class ShoppingListTest {
                         Material.GROUT,
                         Material.SEALANT,
                         Material.EDGE_STRIP);
-        assertThat(list.lines()).allMatch(l -> l.count() >= 1 && l.basis().contains("waste")
-                || l.material() == Material.EDGE_STRIP);
-        assertThat(list.lines()).allMatch(l -> l.basis().contains("round")
-                || l.basis().contains("whole")
-                || l.basis().contains("not given"));
+        assertThat(list.lines())
+                .allMatch(l -> l.count() >= 1 && l.basis().contains("waste") || l.material() == Material.EDGE_STRIP);
+        assertThat(list.lines())
+                .allMatch(l -> l.basis().contains("round")
+                        || l.basis().contains("whole")
+                        || l.basis().contains("not given"));
         assertThat(list.total()).isEmpty();
     }
 
@@ -40,7 +41,8 @@ class ShoppingListTest {
         ShoppingList us = WASHROOM.shoppingList(PurchaseUnits.US_CUSTOMARY, Optional.empty());
         for (int i = 0; i < metric.lines().size(); i++) {
             if (metric.lines().get(i).material() != Material.EDGE_STRIP) {
-                assertThat(us.lines().get(i).count()).isEqualTo(metric.lines().get(i).count());
+                assertThat(us.lines().get(i).count())
+                        .isEqualTo(metric.lines().get(i).count());
             }
         }
         assertThat(us.toString()).contains("ft²").contains("lb").doesNotContain(" kg");
@@ -60,8 +62,7 @@ class ShoppingListTest {
     @Test
     void boxesAndAtticStockAreRoundedUpLast() {
         TileSpec tile = Schoolhouse.washroomTile()
-                .withSupply(new TileSupply(
-                        6, Amounts.of(5, Units.PERCENT), Amounts.millimetres(3), true));
+                .withSupply(new TileSupply(6, Amounts.of(5, Units.PERCENT), Amounts.millimetres(3), true));
         TileLayout layout = TileLayout.of(Schoolhouse.washroomRoom(), tile, LayoutRule.USUAL);
         assertThat(layout.atticTiles()).isEqualTo((int) Math.ceil(layout.tilesNeeded() * 0.05));
         assertThat(layout.boxes() * 6).isGreaterThanOrEqualTo(layout.tilesToBuy() + layout.atticTiles());

@@ -100,8 +100,7 @@ class TakeOffFindingsTest {
         assertThat(about(
                         Schoolhouse.washroomWithoutStock().cable(Amounts.metres(10), Amounts.millimetres(10)), "cable"))
                 .hasSize(1);
-        assertThat(about(
-                        Schoolhouse.washroomWithoutStock().cable(Amounts.metres(10), Amounts.millimetres(5)), "cable"))
+        assertThat(about(Schoolhouse.washroomWithoutStock().cable(Amounts.metres(10), Amounts.millimetres(5)), "cable"))
                 .isEmpty();
     }
 
@@ -126,7 +125,10 @@ class TakeOffFindingsTest {
         "NHBC_2025, STRAIGHT, 10, 1"
     })
     void jointsHaveLimits(TileStandard standard, TilePattern pattern, double joint, int found) {
-        assertThat(about(withTile(WorkedChecks.tile(600, 300, 9, joint, pattern, 10)).standard(standard), "grout joint"))
+        assertThat(about(
+                        withTile(WorkedChecks.tile(600, 300, 9, joint, pattern, 10))
+                                .standard(standard),
+                        "grout joint"))
                 .hasSize(found);
     }
 
@@ -136,7 +138,8 @@ class TakeOffFindingsTest {
         TileSpec tile = WorkedChecks.tile(600, 300, 9, joint, TilePattern.STRAIGHT, 10)
                 .withAccuracy(new TileAccuracy(
                         TileAccuracy.Edge.RECTIFIED, Amounts.millimetres(0), Amounts.millimetres(warpage)));
-        assertThat(WorkedChecks.mm(TileStandard.ANSI_A108.lippage(tile).value())).isCloseTo(limit, within(5e-4));
+        assertThat(WorkedChecks.mm(TileStandard.ANSI_A108.lippage(tile).value()))
+                .isCloseTo(limit, within(5e-4));
         assertThat(about(withTile(tile).lippage(Amounts.millimetres(limit + 0.1)), "lippage"))
                 .singleElement()
                 .satisfies(f -> assertThat(f.isError()).isTrue());
@@ -157,9 +160,8 @@ class TakeOffFindingsTest {
         }
         TakeOff.Builder brief = withTile(WorkedChecks.tile(side, 300, 9, 4, TilePattern.STRAIGHT, 10))
                 .survey(SpotSurvey.of(spots), Amounts.millimetres(0));
-        assertThat(about(brief, "flatness"))
-                .singleElement()
-                .satisfies(f -> assertThat(f.severity()).isEqualTo(severity));
+        assertThat(about(brief, "flatness")).singleElement().satisfies(f -> assertThat(f.severity())
+                .isEqualTo(severity));
         assertThat(brief.build().leveller()).isPresent();
     }
 
@@ -175,7 +177,8 @@ class TakeOffFindingsTest {
                                 Amounts.degrees(0)))
                 .tile(WorkedChecks.tile(600, 300, 9, 4, TilePattern.STRAIGHT, 10));
         assertThat(about(hall, "movement joints")).hasSize(1);
-        assertThat(about(hall.movementRule(MovementRule.EJ171_INTERIOR), "movement joints")).hasSize(1);
+        assertThat(about(hall.movementRule(MovementRule.EJ171_INTERIOR), "movement joints"))
+                .hasSize(1);
         assertThat(about(Schoolhouse.washroomWithoutStock(), "movement joints")).isEmpty();
     }
 

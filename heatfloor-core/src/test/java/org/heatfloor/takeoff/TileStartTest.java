@@ -18,7 +18,9 @@ class TileStartTest {
     void aNamedAxisIsTheMiddleOfATileOrAJoint() {
         double axis = 1.1;
         TileLayout layout = TileLayout.of(
-                ROOM, TILE, LayoutRule.USUAL.from(TileStart.centredOn("door axis", Schoolhouse.line(axis, 0, axis, 2))));
+                ROOM,
+                TILE,
+                LayoutRule.USUAL.from(TileStart.centredOn("door axis", Schoolhouse.line(axis, 0, axis, 2))));
         boolean tile = layout.pieces().stream()
                 .filter(TilePiece::isWhole)
                 .anyMatch(p -> Math.abs(p.shape().getEnvelopeInternal().centre().x - axis) < 1e-6);
@@ -72,8 +74,7 @@ class TileStartTest {
     @Test
     void aGrainThatMustRunOneWayReusesLess() {
         TileSpec turned = WorkedChecks.tile(600, 300, 9, 3, TilePattern.STRAIGHT, 0);
-        TileSpec grained = turned.withSupply(
-                new TileSupply(1, WorkedChecks.percent(0), Amounts.millimetres(3), false));
+        TileSpec grained = turned.withSupply(new TileSupply(1, WorkedChecks.percent(0), Amounts.millimetres(3), false));
         Room room = WorkedChecks.room(2000, 1500, Units.MILLIMETRE);
         LayoutRule corner = LayoutRule.USUAL.from(TileStart.fromWall("left", Schoolhouse.line(0, 0, 0, 1.5)));
         assertThat(TileLayout.of(room, turned, corner).tilesNeeded())
