@@ -132,7 +132,10 @@ final class PlanChecks {
         }
         for (KeepOut k : brief.keepOuts) {
             double clear = k.shape().distance(place) - metres(k.radius());
-            if (clear < metres(k.clearance().with(pitch)) - SLACK) {
+            boolean inside = k.shape().getDimension() == 2
+                    && k.shape().intersects(place)
+                    && !k.shape().touches(place);
+            if (inside || clear < metres(k.clearance().with(pitch)) - SLACK) {
                 return false;
             }
         }

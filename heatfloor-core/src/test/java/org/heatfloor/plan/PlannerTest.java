@@ -230,7 +230,7 @@ class PlannerTest {
         Plan plan = Planner.plan(
                 SmallRooms.heated(1_200, 1_000, 50, 24)
                         .rules(SmallRooms.rules().withoutFloorSensor())
-                        .catalogue(List.of(Schoolrooms.k(5)))
+                        .catalogue(List.of(Schoolrooms.k(7.1)))
                         .build(),
                 Effort.QUICK);
         assertThat(plan.status()).isEqualTo(Status.IMPOSSIBLE);
@@ -264,7 +264,7 @@ class PlannerTest {
     void aColdLeadThatDoesNotReachSaysWhatWouldHelp() {
         Plan plan = Planner.plan(
                 SmallRooms.bare(1_200, 1_000)
-                        .catalogue(List.of(Schoolrooms.k(5, 230, 1.25)))
+                        .catalogue(List.of(Schoolrooms.k(7.1, 230, 1.25)))
                         .build(),
                 Effort.QUICK);
         assertThat(plan.status()).isEqualTo(Status.IMPOSSIBLE);
