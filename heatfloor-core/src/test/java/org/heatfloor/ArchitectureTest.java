@@ -127,6 +127,8 @@ class ArchitectureTest {
             .arePublic()
             .and()
             .areNotInterfaces()
+            .and()
+            .areNotEnums()
             .should()
             .haveModifier(com.tngtech.archunit.core.domain.JavaModifier.FINAL)
             .because("a public type is a value: a record, an enum or a final class");

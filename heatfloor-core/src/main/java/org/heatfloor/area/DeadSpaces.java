@@ -27,9 +27,9 @@ final class DeadSpaces {
 
     List<DeadSpace> find(Geometry region, double runMetres, double standingMetres) {
         List<DeadSpace> out = new ArrayList<>();
-        Geometry wide = Offsets.swept(region, runMetres);
+        Geometry wide = runMetres > 0 ? Offsets.swept(region, runMetres) : region;
         Geometry left = region;
-        for (Polygon rest : Offsets.polygons(Offsets.difference(region, wide))) {
+        for (Polygon rest : runMetres > 0 ? Offsets.polygons(Offsets.difference(region, wide)) : List.<Polygon>of()) {
             if (rest.getArea() >= smallest() && touching(rest, wide) < 2) {
                 out.add(new DeadSpace(name(rest), DeadSpace.Reason.TOO_NARROW, rest));
                 left = Offsets.difference(left, rest);
@@ -38,7 +38,7 @@ final class DeadSpaces {
         if (standingMetres > 0) {
             Geometry standing = Offsets.swept(unobstructed(), standingMetres);
             for (Polygon rest : Offsets.polygons(Offsets.difference(left, standing))) {
-                if (rest.getArea() >= smallest()) {
+                if (rest.getArea() >= smallest() && touching(rest, standing) < 2) {
                     out.add(new DeadSpace(name(rest), DeadSpace.Reason.NO_STANDING_ROOM, rest));
                 }
             }
@@ -78,7 +78,7 @@ final class DeadSpaces {
         for (KeepOut keepOut : keepOuts) {
             if (keepOut.blocksCable() && standsInTheWay(keepOut.kind())) {
                 Geometry shape = keepOut.shape();
-                free = Offsets.difference(
+                free = Offsets.chained(
                         free, shape instanceof Point ? Offsets.grown(shape, keepOut.radiusMetres()) : shape);
             }
         }

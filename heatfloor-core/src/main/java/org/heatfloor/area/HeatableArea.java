@@ -100,11 +100,12 @@ public final class HeatableArea {
                 taken.add(new TakenArea(keepOut.name(), Amounts.squareMetres(0), "stands high enough on its legs"));
                 continue;
             }
-            Geometry left = Offsets.difference(region, taken(keepOut, pitch));
+            Geometry left = Offsets.chained(region, taken(keepOut, pitch));
             taken.add(new TakenArea(keepOut.name(), lost(region, left), reason));
             region = left;
             lessThanUsual(keepOut, studPitch).ifPresent(findings::add);
         }
+        region = Offsets.onGrid(region);
         List<DeadSpace> dead = new DeadSpaces(floor, wall, keepOuts, pitch)
                 .find(
                         region,

@@ -6,9 +6,12 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Offset curves that are never nearer than asked, and overlays on one agreed grid of a micrometre.
@@ -79,15 +82,37 @@ final class Offsets {
     }
 
     static Geometry difference(Geometry from, Geometry taken) {
-        return OverlayNG.overlay(from, taken, OverlayNG.DIFFERENCE, GRID);
+        return overlay(from, taken, OverlayNG.DIFFERENCE);
+    }
+
+    /** A difference off the grid, for a chain of many that is put on the grid once at its end. */
+    static Geometry chained(Geometry from, Geometry taken) {
+        try {
+            return OverlayNGRobust.overlay(from, taken, OverlayNG.DIFFERENCE);
+        } catch (TopologyException selfCrossing) {
+            return OverlayNGRobust.overlay(GeometryFixer.fix(from), GeometryFixer.fix(taken), OverlayNG.DIFFERENCE);
+        }
+    }
+
+    static Geometry onGrid(Geometry area) {
+        return overlay(area, area.getFactory().createPolygon(), OverlayNG.UNION);
     }
 
     static Geometry intersection(Geometry a, Geometry b) {
-        return OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, GRID);
+        return overlay(a, b, OverlayNG.INTERSECTION);
     }
 
     static Geometry union(Geometry a, Geometry b) {
-        return OverlayNG.overlay(a, b, OverlayNG.UNION, GRID);
+        return overlay(a, b, OverlayNG.UNION);
+    }
+
+    /** Offset curves can cross themselves by less than the grid; then they are mended and the overlay is done again. */
+    private static Geometry overlay(Geometry a, Geometry b, int operation) {
+        try {
+            return OverlayNG.overlay(a, b, operation, GRID);
+        } catch (TopologyException selfCrossing) {
+            return OverlayNGRobust.overlay(GeometryFixer.fix(a), GeometryFixer.fix(b), operation);
+        }
     }
 
     /** The polygons among the parts of a geometry, the largest first. */

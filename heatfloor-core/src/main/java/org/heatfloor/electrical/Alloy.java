@@ -35,6 +35,10 @@ public record Alloy(
     /**
      * Checks the figures.
      *
+     * @param name the name
+     * @param linearResistanceOfSquareMillimetre resistance of a metre of 1 mm² at 20 °C
+     * @param temperatureCoefficient {@code α}, referred to 20 °C, −0.01 to 0.01 per kelvin
+     * @param source what the figures rest on
      * @throws IllegalArgumentException if the name is blank, the resistance is not above 0 or the coefficient is out of
      *     range
      */

@@ -34,6 +34,14 @@ public record Ampacity(
     /**
      * Copies the list.
      *
+     * @param tabulated the table's value for the method of installation
+     * @param ambientFactor correction for the ambient temperature
+     * @param groupingFactor adjustment for circuits laid together
+     * @param corrected tabulated value times both factors
+     * @param terminalLimit the value of the terminals' temperature column where the code limits by terminals, otherwise the corrected value
+     * @param usable the lesser of corrected value and terminal limit
+     * @param greatestDevice the greatest standard rating of a protective device that may protect the conductor; empty if even the least standard rating is too great
+     * @param sources tables and clauses used
      * @throws IllegalArgumentException if a factor is not above 0 and at most 2
      */
     public Ampacity {

@@ -19,6 +19,9 @@ public record Band<Q extends Quantity<Q>>(Quantity<Q> low, Quantity<Q> nominal, 
     /**
      * Checks the order.
      *
+     * @param low the least value
+     * @param nominal the declared or calculated value
+     * @param high the greatest value
      * @throws IllegalArgumentException if low, nominal and high do not rise in this order
      */
     public Band {

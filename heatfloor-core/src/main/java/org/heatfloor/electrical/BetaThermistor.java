@@ -27,6 +27,8 @@ public record BetaThermistor(Quantity<ElectricResistance> at25, Quantity<Tempera
     /**
      * Checks the figures.
      *
+     * @param at25 resistance at 25 °C, 10 Ω to 10 MΩ
+     * @param beta {@code B}, 500 K to 10 000 K
      * @throws IllegalArgumentException if a figure is out of range
      */
     public BetaThermistor {
@@ -49,8 +51,8 @@ public record BetaThermistor(Quantity<ElectricResistance> at25, Quantity<Tempera
             Quantity<Temperature> t1,
             Quantity<ElectricResistance> r2,
             Quantity<Temperature> t2) {
-        double first = 1 / SensorRange.kelvin(t1, LEAST, MOST);
-        double second = 1 / SensorRange.kelvin(t2, LEAST, MOST);
+        double first = 1 / (SensorRange.celsius(t1, LEAST, MOST) + SensorRange.ZERO_CELSIUS);
+        double second = 1 / (SensorRange.celsius(t2, LEAST, MOST) + SensorRange.ZERO_CELSIUS);
         if (!(Math.abs(first - second) > 0)) {
             throw new IllegalArgumentException("thermistor points: both at " + t1 + "; two temperatures are expected");
         }
@@ -62,20 +64,27 @@ public record BetaThermistor(Quantity<ElectricResistance> at25, Quantity<Tempera
 
     @Override
     public Quantity<ElectricResistance> resistanceAt(Quantity<Temperature> temperature) {
-        double kelvin = SensorRange.kelvin(temperature, LEAST, MOST);
-        return Amounts.ohms(ohms25() * Math.exp(kelvins() * (1 / kelvin - 1 / REFERENCE_KELVIN)));
+        return Amounts.ohms(kernel().ohms(SensorRange.celsius(temperature, LEAST, MOST)));
     }
 
     @Override
     public Quantity<Temperature> temperatureOf(Quantity<ElectricResistance> resistance) {
         double ohms = Si.positive("sensor resistance", resistance, Units.OHM);
-        double inverse = 1 / REFERENCE_KELVIN + Math.log(ohms / ohms25()) / kelvins();
-        return SensorRange.celsius(resistance, 1 / inverse - SensorRange.ZERO_CELSIUS, LEAST, MOST);
+        return SensorRange.checked(resistance, kernel().celsius(ohms), LEAST, MOST);
     }
 
     @Override
     public String describe() {
         return "NTC " + QuantityText.write(at25, 0) + " at 25 °C, beta " + QuantityText.write(beta, 0);
+    }
+
+    SensorKernel kernel() {
+        double ohms25 = ohms25();
+        double kelvins = kelvins();
+        return new SensorKernel(
+                celsius ->
+                        ohms25 * Math.exp(kelvins * (1 / (celsius + SensorRange.ZERO_CELSIUS) - 1 / REFERENCE_KELVIN)),
+                ohms -> 1 / (1 / REFERENCE_KELVIN + Math.log(ohms / ohms25) / kelvins) - SensorRange.ZERO_CELSIUS);
     }
 
     private double ohms25() {

@@ -24,7 +24,13 @@ import org.heatfloor.quantity.Units;
  */
 public record BoxFill(Quantity<Volume> required, Quantity<Volume> available, Finding finding) {
 
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param required volume the contents need
+     * @param available volume of the box
+     * @param finding whether it fits
+     */
     public BoxFill {
         Objects.requireNonNull(required, "required");
         Objects.requireNonNull(available, "available");

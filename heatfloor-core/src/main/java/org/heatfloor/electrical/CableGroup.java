@@ -36,7 +36,16 @@ public record CableGroup(
         List<Quantity<Power>> powers,
         List<Finding> findings) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param connection how they are joined
+     * @param resistance resistance of the group at 20 °C
+     * @param power power of the group
+     * @param current current of the group
+     * @param powers power of each cable, in the order given
+     * @param findings judgements; an error for a series connection or for cables of different rated voltages
+     */
     public CableGroup {
         Objects.requireNonNull(connection, "connection");
         powers = List.copyOf(powers);

@@ -42,6 +42,17 @@ public record Circuit(
     /**
      * Copies the list.
      *
+     * @param name {@code circuit 1}, {@code circuit 2} …
+     * @param cables names of the cables on it, all in parallel
+     * @param current current at nominal supply voltage and nominal resistance
+     * @param designCurrent current the protective device must be rated for: the current times the code's factor for continuous load
+     * @param protectiveDevice least standard rating that carries the design current and protects the conductor; empty if none does
+     * @param conductor size of the circuit's conductors
+     * @param ampacity their current-carrying capacity in place
+     * @param voltageDrop voltage lost in them, there and back
+     * @param voltageDropShare the same as a share of the supply voltage
+     * @param voltageDropLimit the code's limit or advice for that share
+     * @param residualCurrentDevice rated residual current of the residual current device (American: trip level of the Class A ground-fault circuit interrupter)
      * @throws IllegalArgumentException if there is no cable
      */
     public Circuit {

@@ -23,6 +23,9 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
     /**
      * Copies the lists.
      *
+     * @param supply the supply
+     * @param circuits the circuits, one or more
+     * @param findings every judgement, each with its source
      * @throws IllegalArgumentException if there is no circuit
      */
     public CircuitDesign {

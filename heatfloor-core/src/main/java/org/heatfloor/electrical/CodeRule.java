@@ -23,6 +23,10 @@ public record CodeRule(RuleTopic topic, String text, Optional<Quantity<?>> limit
     /**
      * Checks the parts.
      *
+     * @param topic what it is about
+     * @param text the rule in a sentence
+     * @param limit its figure, where it has one
+     * @param source document, edition and clause, with the mark that belongs to how it is known
      * @throws IllegalArgumentException if the text is blank
      */
     public CodeRule {

@@ -23,6 +23,10 @@ public record ControlDevice(
     /**
      * Checks the figures.
      *
+     * @param name the name its owner gives it
+     * @param ratedCurrent rated current for resistive load, above 0 and at most 1000 A
+     * @param ratedVoltage rated voltage, above 0 and at most 1000 V
+     * @param disconnects whether it has a marked off position that opens all live conductors and never closes by itself
      * @throws IllegalArgumentException if the name is blank or a figure is out of range
      */
     public ControlDevice {

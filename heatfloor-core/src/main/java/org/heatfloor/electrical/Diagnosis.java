@@ -20,6 +20,10 @@ public record Diagnosis(
     /**
      * Checks the parts.
      *
+     * @param fault the class of fault
+     * @param stage the first stage at which it shows; empty for {@link CableFault#NONE}
+     * @param message what it is and what to do, in a sentence or two
+     * @param distance for a shorted twin-conductor core, how far the touching place lies from the cold lead
      * @throws IllegalArgumentException if the message is blank
      */
     public Diagnosis {

@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
-import org.heatfloor.quantity.Si;
-import org.heatfloor.quantity.Units;
 
 /**
  * From a series of readings to the class of fault, one fault at a time, the most dangerous first: an open core, failed
@@ -21,19 +19,17 @@ final class Diagnostician {
     private static final double OPEN_FACTOR = 20;
 
     private final HeatingCable cable;
-    private final TestLimits limits;
+    private final TestFigures figures;
     private final List<MeterTest> tests;
-    private final double label;
 
-    private Diagnostician(HeatingCable cable, TestLimits limits, List<MeterTest> tests) {
+    private Diagnostician(HeatingCable cable, TestFigures figures, List<MeterTest> tests) {
         this.cable = cable;
-        this.limits = limits;
+        this.figures = figures;
         this.tests = tests;
-        this.label = Ohm.resistance(cable.volts(), cable.watts());
     }
 
-    static Diagnosis of(HeatingCable cable, TestLimits limits, List<MeterTest> tests) {
-        Diagnostician self = new Diagnostician(cable, limits, tests);
+    static Diagnosis of(HeatingCable cable, TestFigures figures, List<MeterTest> tests) {
+        Diagnostician self = new Diagnostician(cable, figures, tests);
         return self.open()
                 .or(self::insulation)
                 .or(self::sensorEnds)
@@ -52,7 +48,8 @@ final class Diagnostician {
         for (MeterTest test : tests) {
             if (test.conductor().isPresent()) {
                 Reading reading = test.conductor().get();
-                if (reading.ohms() > OPEN_FACTOR * label || (reading.overRange() && reading.ohms() > label)) {
+                if (reading.ohms() > OPEN_FACTOR * figures.label()
+                        || (reading.overRange() && reading.ohms() > figures.label())) {
                     return Optional.of(Diagnosis.of(
                             CableFault.OPEN_CORE,
                             test.stage(),
@@ -66,11 +63,10 @@ final class Diagnostician {
     }
 
     private Optional<Diagnosis> insulation() {
-        double least = Si.in("least insulation", limits.insulationLeast(), Units.OHM);
         for (MeterTest test : tests) {
             if (test.insulation().isPresent()
                     && !test.insulation().get().overRange()
-                    && test.insulation().get().ohms() < least) {
+                    && test.insulation().get().ohms() < figures.insulationLeast()) {
                 return Optional.of(Diagnosis.of(
                         CableFault.INSULATION,
                         test.stage(),
@@ -83,16 +79,16 @@ final class Diagnostician {
     }
 
     private Optional<Diagnosis> sensorEnds() {
-        if (limits.sensorCurve().isEmpty()) {
+        if (figures.sensor().isEmpty()) {
             return Optional.empty();
         }
-        SensorCurve curve = limits.sensorCurve().get();
+        SensorKernel kernel = figures.sensor().get();
         for (MeterTest test : tests) {
             if (test.sensor().isEmpty()) {
                 continue;
             }
             Reading reading = test.sensor().get();
-            double expected = Si.in("sensor", curve.resistanceAt(test.ambient()), Units.OHM);
+            double expected = kernel.ohms(test.celsius());
             if (reading.overRange() || reading.ohms() > 100 * expected) {
                 return Optional.of(Diagnosis.of(
                         CableFault.SENSOR_OPEN,
@@ -115,7 +111,7 @@ final class Diagnostician {
     private Optional<Diagnosis> temperature() {
         for (MeterTest test : tests) {
             OptionalDouble sensed = sensed(test);
-            if (sensed.isEmpty() || Math.abs(sensed.getAsDouble() - test.celsius()) <= limits.sensorKelvins()) {
+            if (sensed.isEmpty() || Math.abs(sensed.getAsDouble() - test.celsius()) <= figures.sensorKelvins()) {
                 continue;
             }
             boolean sensorWrong = false;
@@ -123,21 +119,22 @@ final class Diagnostician {
             if (reference.isPresent() && test.conductor().isPresent()) {
                 double recorded = Math.abs(ratio(test, test.celsius()) / reference.getAsDouble() - 1);
                 double bySensor = Math.abs(ratio(test, sensed.getAsDouble()) / reference.getAsDouble() - 1);
-                sensorWrong = recorded <= limits.drift() && bySensor > limits.drift();
+                sensorWrong = recorded <= figures.drift() && bySensor > figures.drift();
             }
-            String figures = "sensor " + QuantityText.number(sensed.getAsDouble(), 1) + " °C, thermometer "
+            String readings = "sensor " + QuantityText.number(sensed.getAsDouble(), 1) + " °C, thermometer "
                     + QuantityText.number(test.celsius(), 1) + " °C " + TestSeries.words(test.stage());
             return Optional.of(
                     sensorWrong
                             ? Diagnosis.of(
                                     CableFault.SENSOR_MISMATCH,
                                     test.stage(),
-                                    figures + "; the core agrees with the thermometer: the sensor is of another kind or"
+                                    readings
+                                            + "; the core agrees with the thermometer: the sensor is of another kind or"
                                             + " damaged")
                             : Diagnosis.of(
                                     CableFault.WRONG_TEMPERATURE,
                                     test.stage(),
-                                    figures + "; measure the cable's temperature again before judging its resistance"
+                                    readings + "; measure the cable's temperature again before judging its resistance"
                                             + " (if it stands, the sensor is of another kind)"));
         }
         return Optional.empty();
@@ -150,7 +147,7 @@ final class Diagnostician {
             return Optional.empty();
         }
         double first = ratio(read.get(0), read.get(0).celsius());
-        if (!inBand(first)) {
+        if (!figures.inBand(first)) {
             return Optional.of(
                     Diagnosis.of(CableFault.WRONG_CABLE, read.get(0).stage(), RatioWords.atFirst(cable, first)));
         }
@@ -158,14 +155,14 @@ final class Diagnostician {
         read.forEach(test -> ratios.add(ratio(test, test.celsius())));
         for (int i = 1; i < read.size(); i++) {
             double change = ratios.get(i) / first;
-            if (inBand(ratios.get(i)) && Math.abs(change - 1) <= limits.drift()) {
+            if (figures.inBand(ratios.get(i)) && Math.abs(change - 1) <= figures.drift()) {
                 continue;
             }
             // Damage does not heal: a reading that comes back on its own was taken at another temperature than
             // recorded.
             boolean healed = i + 1 < read.size()
                     && ratios.subList(i + 1, read.size()).stream()
-                            .allMatch(later -> inBand(later) && Math.abs(later / first - 1) <= limits.drift());
+                            .allMatch(later -> figures.inBand(later) && Math.abs(later / first - 1) <= figures.drift());
             TestStage stage = read.get(i).stage();
             if (healed) {
                 return Optional.of(Diagnosis.of(
@@ -204,10 +201,9 @@ final class Diagnostician {
     }
 
     private Optional<Diagnosis> screen() {
-        double most = Si.in("screen", limits.screenMost(), Units.OHM);
         for (MeterTest test : tests) {
             if (test.screen().isPresent()
-                    && (test.screen().get().overRange() || test.screen().get().ohms() > most)) {
+                    && (test.screen().get().overRange() || test.screen().get().ohms() > figures.screenMost())) {
                 return Optional.of(Diagnosis.of(
                         CableFault.SCREEN_OPEN,
                         test.stage(),
@@ -219,14 +215,13 @@ final class Diagnostician {
     }
 
     private Optional<Diagnosis> falling() {
-        double watch = Si.in("watch", limits.insulationWatch(), Units.OHM);
         OptionalDouble first = OptionalDouble.empty();
         for (MeterTest test : tests) {
             if (test.insulation().isEmpty()) {
                 continue;
             }
             double ohms = test.insulation().get().ohms();
-            boolean fell = first.isPresent() && ohms < watch && ohms * 10 <= first.getAsDouble();
+            boolean fell = first.isPresent() && ohms < figures.insulationWatch() && ohms * 10 <= first.getAsDouble();
             if (fell && !test.insulation().get().overRange()) {
                 return Optional.of(Diagnosis.of(
                         CableFault.INSULATION_FALLING,
@@ -243,19 +238,10 @@ final class Diagnostician {
     }
 
     private OptionalDouble sensed(MeterTest test) {
-        if (limits.sensorCurve().isEmpty() || test.sensor().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        try {
-            return OptionalDouble.of(Si.in(
-                    "sensed",
-                    limits.sensorCurve().get().temperatureOf(test.sensor().get().resistance()),
-                    Units.CELSIUS));
-        } catch (IllegalArgumentException outOfRange) {
-            // A resistance that belongs to no temperature of the sensor's range: neither hot nor cold, but another
-            // sensor.
-            return OptionalDouble.of(1000);
-        }
+        return figures.sensor().isEmpty() || test.sensor().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        figures.sensor().get().celsius(test.sensor().get().ohms()));
     }
 
     /** The core's ratio by the tests whose sensor and thermometer agree. */
@@ -263,19 +249,12 @@ final class Diagnostician {
         return tests.stream()
                 .filter(test -> test.conductor().isPresent())
                 .filter(test -> sensed(test).isPresent()
-                        && Math.abs(sensed(test).getAsDouble() - test.celsius()) <= limits.sensorKelvins())
+                        && Math.abs(sensed(test).getAsDouble() - test.celsius()) <= figures.sensorKelvins())
                 .mapToDouble(test -> ratio(test, test.celsius()))
                 .average();
     }
 
-    /** Core at 20 °C over the label, for a temperature. */
     private double ratio(MeterTest test, double celsius) {
-        double ohms = test.conductor().map(Reading::ohms).orElse(0.0) - Si.in("leads", limits.coldLeads(), Units.OHM);
-        return ohms / Ohm.atTemperature(1, limits.core().perKelvin(), celsius - 20) / label;
-    }
-
-    private boolean inBand(double ratio) {
-        return ratio >= limits.tolerance().lowFactor() * (1 - limits.accuracy())
-                && ratio <= limits.tolerance().highFactor() * (1 + limits.accuracy());
+        return figures.ratio(test.conductor().map(Reading::ohms).orElse(0.0), celsius);
     }
 }

@@ -36,6 +36,13 @@ public record HeatingCable(
     /**
      * Checks the figures.
      *
+     * @param name the name its owner gives it
+     * @param conductors 1 for a cable with a cold lead at both ends, 2 for a cable closed at its far end, which needs one
+     * @param length length of the heating part
+     * @param power rated power
+     * @param voltage rated voltage
+     * @param diameter outside diameter
+     * @param coldLead length of one cold lead (American: nonheating lead); zero where there is none
      * @throws IllegalArgumentException if the name is blank; conductors is not 1 or 2; the length is not above 0 and at
      *     most 1000 m; the power not above 0 and at most 100 kW; the voltage not above 0 and at most 1000 V; the diameter
      *     not above 0 and at most 50 mm; the cold lead negative or above 200 m

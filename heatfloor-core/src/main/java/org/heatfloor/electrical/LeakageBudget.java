@@ -39,7 +39,14 @@ public record LeakageBudget(
     private static final double CLASS_A_NON_TRIP_AMPERES = 4e-3;
     private static final double SHARE = 0.3;
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param current standing leakage of all the cables
+     * @param limit what is accepted behind one residual current device
+     * @param greatestLength cable of this kind (twin-conductor) that one device bears
+     * @param findings the judgement
+     */
     public LeakageBudget {
         Objects.requireNonNull(current, "current");
         Objects.requireNonNull(limit, "limit");

@@ -17,13 +17,11 @@ public final class MeterSimulator {
 
     private static final double OPEN_RANGE_OHMS = 1e6;
 
-    private final HeatingCable cable;
-    private final TestLimits limits;
+    private final TestFigures figures;
     private final SplittableRandom random;
 
-    private MeterSimulator(HeatingCable cable, TestLimits limits, long seed) {
-        this.cable = cable;
-        this.limits = limits;
+    private MeterSimulator(TestFigures figures, long seed) {
+        this.figures = figures;
         this.random = new SplittableRandom(seed);
     }
 
@@ -37,13 +35,17 @@ public final class MeterSimulator {
      * @return the tests, one a stage
      */
     public static List<MeterTest> tests(HeatingCable cable, TestLimits limits, SimulatedFault fault, long seed) {
-        return new MeterSimulator(cable, limits, seed).draw(fault);
+        return tests(TestFigures.of(cable, limits), fault, seed);
+    }
+
+    static List<MeterTest> tests(TestFigures figures, SimulatedFault fault, long seed) {
+        return new MeterSimulator(figures, seed).draw(fault);
     }
 
     private List<MeterTest> draw(SimulatedFault fault) {
-        double low = limits.tolerance().lowFactor();
-        double high = limits.tolerance().highFactor();
-        double at20 = Ohm.resistance(cable.volts(), cable.watts()) * (low + (high - low) * random.nextDouble());
+        double low = figures.low();
+        double high = figures.high();
+        double at20 = figures.label() * (low + (high - low) * random.nextDouble());
         if (fault instanceof SimulatedFault.WrongCable wrong) {
             at20 *= wrong.ratio();
         }
@@ -57,7 +59,7 @@ public final class MeterSimulator {
 
     private MeterTest test(SimulatedFault fault, TestStage stage, double at20, double insulation) {
         double celsius = 8 + 20 * random.nextDouble();
-        double core = Ohm.atTemperature(at20, limits.core().perKelvin(), celsius - 20);
+        double core = Ohm.atTemperature(at20, figures.perKelvin(), celsius - 20);
         double leak = insulation * (0.8 + 0.4 * random.nextDouble());
         boolean open = false;
         double shown = celsius + 0.5 * normal();
@@ -70,7 +72,7 @@ public final class MeterSimulator {
         } else if (fault instanceof SimulatedFault.Thermometer thermometer && stage == thermometer.at()) {
             shown += Si.in("offset", thermometer.offset(), Units.KELVIN_DIFFERENCE);
         }
-        double loop = core + Si.in("leads", limits.coldLeads(), Units.OHM);
+        double loop = core + figures.leads();
         MeterTest test = MeterTest.at(stage, Amounts.celsius(shown))
                 .withConductor(
                         open
@@ -78,16 +80,16 @@ public final class MeterSimulator {
                                 : Reading.of(Amounts.ohms(loop * metered())))
                 .withInsulation(Reading.of(Amounts.ohms(leak * metered())))
                 .withScreen(Reading.of(Amounts.ohms(0.2 + random.nextDouble())));
-        if (limits.sensorCurve().isEmpty()) {
+        if (figures.sensor().isEmpty()) {
             return test;
         }
         double floor = celsius - 1 + 2 * random.nextDouble();
-        double sensor = Si.in("sensor", limits.sensorCurve().get().resistanceAt(Amounts.celsius(floor)), Units.OHM);
+        double sensor = figures.sensor().get().ohms(floor);
         return test.withSensor(Reading.of(Amounts.ohms(sensor * (1 + 0.005 * normal()))));
     }
 
     private double metered() {
-        return 1 + limits.accuracy() / 2 * normal();
+        return 1 + figures.accuracy() / 2 * normal();
     }
 
     /** Sum of twelve uniforms less six: mean 0, standard deviation 1, never beyond 6. */

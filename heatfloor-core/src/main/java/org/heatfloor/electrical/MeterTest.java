@@ -28,6 +28,12 @@ public record MeterTest(
     /**
      * Checks the parts.
      *
+     * @param stage when
+     * @param ambient temperature of the cable as the thermometer beside it showed, −40 °C to 80 °C
+     * @param conductor resistance of the core from end to end, cold leads included
+     * @param insulation resistance between core and screen at the test voltage
+     * @param screen resistance of the screen from end to end or to the protective conductor
+     * @param sensor resistance of the floor sensor
      * @throws IllegalArgumentException if the temperature is out of range
      */
     public MeterTest {

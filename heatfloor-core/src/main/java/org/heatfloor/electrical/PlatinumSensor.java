@@ -26,6 +26,7 @@ public record PlatinumSensor(Quantity<ElectricResistance> at0) implements Sensor
     /**
      * Checks the figure.
      *
+     * @param at0 resistance at 0 °C, 100 Ω or 1000 Ω as a rule, 10 Ω to 10 kΩ
      * @throws IllegalArgumentException if it is out of range
      */
     public PlatinumSensor {
@@ -34,18 +35,26 @@ public record PlatinumSensor(Quantity<ElectricResistance> at0) implements Sensor
 
     @Override
     public Quantity<ElectricResistance> resistanceAt(Quantity<Temperature> temperature) {
-        double t = SensorRange.kelvin(temperature, LEAST, MOST) - SensorRange.ZERO_CELSIUS;
-        return Amounts.ohms(Si.in("at0", at0, Units.OHM) * ratio(t));
+        return Amounts.ohms(kernel().ohms(SensorRange.celsius(temperature, LEAST, MOST)));
     }
 
     @Override
     public Quantity<Temperature> temperatureOf(Quantity<ElectricResistance> resistance) {
-        double ratio = Si.positive("sensor resistance", resistance, Units.OHM) / Si.in("at0", at0, Units.OHM);
+        double ohms = Si.positive("sensor resistance", resistance, Units.OHM);
+        return SensorRange.checked(resistance, kernel().celsius(ohms), LEAST, MOST);
+    }
+
+    SensorKernel kernel() {
+        double ohms0 = Si.in("at0", at0, Units.OHM);
+        return new SensorKernel(celsius -> ohms0 * ratio(celsius), ohms -> celsius(ohms / ohms0));
+    }
+
+    private static double celsius(double ratio) {
         double t = (-A + Math.sqrt(Math.max(0, A * A - 4 * B * (1 - ratio)))) / (2 * B);
         for (int i = 0; t < 0 && i < NEWTON_STEPS; i++) {
             t -= (ratio(t) - ratio) / (A + 2 * B * t + C * (4 * t - 300) * t * t);
         }
-        return SensorRange.celsius(resistance, t, LEAST, MOST);
+        return t;
     }
 
     private static double ratio(double t) {

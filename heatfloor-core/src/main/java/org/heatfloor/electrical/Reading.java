@@ -16,6 +16,8 @@ public record Reading(Quantity<ElectricResistance> resistance, boolean overRange
     /**
      * Checks the value.
      *
+     * @param resistance the value, or the end of the range where the meter shows "over"; not negative
+     * @param overRange whether the resistance is above the value
      * @throws IllegalArgumentException if it is negative, or zero and over range
      */
     public Reading {

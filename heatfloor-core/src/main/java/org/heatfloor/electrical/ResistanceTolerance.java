@@ -26,6 +26,9 @@ public record ResistanceTolerance(Quantity<Dimensionless> below, Quantity<Dimens
     /**
      * Checks the shares.
      *
+     * @param below how far below, as a share of the declared resistance, 0 to less than 100 %
+     * @param above how far above, as a share of the declared resistance, 0 to 100 %
+     * @param source what the tolerance rests on
      * @throws IllegalArgumentException if below is not 0 to 99 %, or above not 0 to 100 %
      */
     public ResistanceTolerance {

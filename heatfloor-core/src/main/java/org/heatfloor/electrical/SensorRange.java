@@ -14,11 +14,11 @@ final class SensorRange {
 
     private SensorRange() {}
 
-    static double kelvin(Quantity<Temperature> temperature, double leastCelsius, double mostCelsius) {
-        return Si.within("sensor temperature", temperature, Units.CELSIUS, leastCelsius, mostCelsius) + ZERO_CELSIUS;
+    static double celsius(Quantity<Temperature> temperature, double leastCelsius, double mostCelsius) {
+        return Si.within("sensor temperature", temperature, Units.CELSIUS, leastCelsius, mostCelsius);
     }
 
-    static Quantity<Temperature> celsius(
+    static Quantity<Temperature> checked(
             Quantity<ElectricResistance> read, double celsius, double leastCelsius, double mostCelsius) {
         if (!(celsius >= leastCelsius - 1e-6 && celsius <= mostCelsius + 1e-6)) {
             throw new IllegalArgumentException("sensor resistance: " + read + " was given, which is " + celsius

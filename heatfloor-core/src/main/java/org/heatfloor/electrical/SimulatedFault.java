@@ -20,7 +20,11 @@ public sealed interface SimulatedFault {
      */
     record Cut(TestStage from) implements SimulatedFault {
 
-        /** Checks the stage. */
+        /**
+         * Checks the stage.
+         *
+         * @param from the first stage at which it is so
+         */
         public Cut {
             Objects.requireNonNull(from, "from");
         }
@@ -37,6 +41,8 @@ public sealed interface SimulatedFault {
         /**
          * Checks the figure.
          *
+         * @param from the first stage at which it is so
+         * @param contact resistance of the contact, not negative
          * @throws IllegalArgumentException if the contact resistance is negative
          */
         public Nick {
@@ -56,6 +62,8 @@ public sealed interface SimulatedFault {
         /**
          * Checks the figure.
          *
+         * @param from the first stage at which it is so
+         * @param fraction where, as a share of the length from the cold lead, 0 to 1
          * @throws IllegalArgumentException if the fraction is not 0 to 1
          */
         public Shorted {
@@ -76,6 +84,7 @@ public sealed interface SimulatedFault {
         /**
          * Checks the figure.
          *
+         * @param ratio its nominal resistance over the label's, above 0
          * @throws IllegalArgumentException if the ratio is not above 0 and finite
          */
         public WrongCable {
@@ -96,6 +105,8 @@ public sealed interface SimulatedFault {
         /**
          * Checks the figure.
          *
+         * @param at the stage
+         * @param offset what it shows too much
          * @throws IllegalArgumentException if the offset is more than 30 K either way
          */
         public Thermometer {

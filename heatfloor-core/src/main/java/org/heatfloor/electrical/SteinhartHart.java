@@ -25,6 +25,9 @@ public record SteinhartHart(double a, double b, double c) implements SensorCurve
     /**
      * Checks the coefficients.
      *
+     * @param a A in 1/K
+     * @param b B in 1/K, above 0
+     * @param c C in 1/K, above 0
      * @throws IllegalArgumentException if a is not −0.1 to 0.1, b not above 0 to 0.1, or c not above 0 to 0.1
      */
     public SteinhartHart {
@@ -75,7 +78,6 @@ public record SteinhartHart(double a, double b, double c) implements SensorCurve
             Quantity<Temperature> t2,
             Quantity<ElectricResistance> r3,
             Quantity<Temperature> t3) {
-        double zero = SensorRange.ZERO_CELSIUS;
         return fit(
                 new double[] {
                     Si.positive("first resistance", r1, Units.OHM),
@@ -83,25 +85,34 @@ public record SteinhartHart(double a, double b, double c) implements SensorCurve
                     Si.positive("third resistance", r3, Units.OHM)
                 },
                 new double[] {
-                    SensorRange.kelvin(t1, LEAST, MOST) - zero,
-                    SensorRange.kelvin(t2, LEAST, MOST) - zero,
-                    SensorRange.kelvin(t3, LEAST, MOST) - zero
+                    SensorRange.celsius(t1, LEAST, MOST),
+                    SensorRange.celsius(t2, LEAST, MOST),
+                    SensorRange.celsius(t3, LEAST, MOST)
                 });
     }
 
     @Override
     public Quantity<ElectricResistance> resistanceAt(Quantity<Temperature> temperature) {
-        double kelvin = SensorRange.kelvin(temperature, LEAST, MOST);
-        double x = (a - 1 / kelvin) / (2 * c);
-        double y = Math.sqrt(Math.pow(b / (3 * c), 3) + x * x);
-        return Amounts.ohms(Math.exp(Math.cbrt(y - x) - Math.cbrt(y + x)));
+        return Amounts.ohms(kernel().ohms(SensorRange.celsius(temperature, LEAST, MOST)));
     }
 
     @Override
     public Quantity<Temperature> temperatureOf(Quantity<ElectricResistance> resistance) {
-        double ln = Math.log(Si.positive("sensor resistance", resistance, Units.OHM));
-        double celsius = 1 / (a + b * ln + c * ln * ln * ln) - SensorRange.ZERO_CELSIUS;
-        return SensorRange.celsius(resistance, celsius, LEAST, MOST);
+        double ohms = Si.positive("sensor resistance", resistance, Units.OHM);
+        return SensorRange.checked(resistance, kernel().celsius(ohms), LEAST, MOST);
+    }
+
+    SensorKernel kernel() {
+        return new SensorKernel(
+                celsius -> {
+                    double x = (a - 1 / (celsius + SensorRange.ZERO_CELSIUS)) / (2 * c);
+                    double y = Math.sqrt(Math.pow(b / (3 * c), 3) + x * x);
+                    return Math.exp(Math.cbrt(y - x) - Math.cbrt(y + x));
+                },
+                ohms -> {
+                    double ln = Math.log(ohms);
+                    return 1 / (a + b * ln + c * ln * ln * ln) - SensorRange.ZERO_CELSIUS;
+                });
     }
 
     @Override

@@ -32,6 +32,13 @@ public record Supply(
     /**
      * Checks the parts against the code's tables.
      *
+     * @param voltage nominal voltage at the load
+     * @param code the electrical code
+     * @param feederLength length of the circuit's conductors from the board, one way
+     * @param conductor their size
+     * @param installation method of installation, by the code's name for it; the code's base method where empty
+     * @param ambient ambient temperature along the conductors; that of the code's table where empty
+     * @param groupedCircuits circuits laid together along the way, this one included, 1 to 20
      * @throws IllegalArgumentException if the voltage is not above 0 and at most 1000 V, the feeder negative or above 10
      *     km, or the code has no figures for the conductor, the installation method, the ambient temperature or the
      *     grouping

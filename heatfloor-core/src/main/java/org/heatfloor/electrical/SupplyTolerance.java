@@ -42,12 +42,30 @@ public record SupplyTolerance(
             100 * 7 / 120.0,
             Source.fromMemory("ANSI C84.1, range B service voltage, 110 V to 127 V"));
 
+    /** ANSI C84.1 range A at the load: 108 V to 126 V on a base of 120 V. */
+    public static final SupplyTolerance ANSI_C84_1_RANGE_A_LOAD = of(
+            "ANSI C84.1 range A, utilization",
+            10,
+            5,
+            Source.fromMemory("ANSI C84.1, range A utilization voltage, 108 V to 126 V"));
+
+    /** ANSI C84.1 range B at the load: 104 V to 127 V on a base of 120 V. */
+    public static final SupplyTolerance ANSI_C84_1_RANGE_B_LOAD = of(
+            "ANSI C84.1 range B, utilization",
+            100 * 16 / 120.0,
+            100 * 7 / 120.0,
+            Source.fromMemory("ANSI C84.1, range B utilization voltage, 104 V to 127 V"));
+
     /** A supply that keeps exactly to its nominal value. */
     public static final SupplyTolerance NONE = of("none", 0, 0, Source.derived("nominal voltage"));
 
     /**
      * Checks the shares.
      *
+     * @param name name for a reader
+     * @param below how far below, as a share of the nominal voltage, 0 to 50 %
+     * @param above how far above, as a share of the nominal voltage, 0 to 50 %
+     * @param source what the tolerance rests on
      * @throws IllegalArgumentException if the name is blank or a share is not 0 to 50 %
      */
     public SupplyTolerance {

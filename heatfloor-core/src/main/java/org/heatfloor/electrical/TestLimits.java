@@ -46,6 +46,16 @@ public record TestLimits(
     /**
      * Checks the figures.
      *
+     * @param tolerance of the core's resistance at 20 °C
+     * @param core what the core is made of, for the correction to 20 °C
+     * @param coldLeads resistance of the cold leads in the loop, taken off the core's reading; 0 Ω where it does not matter
+     * @param insulationLeast least insulation resistance
+     * @param insulationSource what that rests on
+     * @param insulationWatch a reading below this that has fallen to a tenth of the first is worth looking into
+     * @param screenMost greatest resistance of the screen
+     * @param sensorCurve the floor sensor, where there is one
+     * @param sensorTolerance how far the sensor's temperature may lie from the thermometer's
+     * @param meterAccuracy share by which the resistance meter may be wrong, up to 10 %
      * @throws IllegalArgumentException if a resistance is negative (the least insulation must be above 0), the sensor
      *     tolerance not above 0 and at most 20 K, or the meter's accuracy not 0 to 10 %
      */
@@ -189,14 +199,5 @@ public record TestLimits(
 
     double accuracy() {
         return Si.in("meter accuracy", meterAccuracy, Units.ONE);
-    }
-
-    double sensorKelvins() {
-        return Si.in("sensor tolerance", sensorTolerance, Units.KELVIN_DIFFERENCE);
-    }
-
-    /** Relative change of the corrected resistance between two tests that meter and thermometer (1 K) may explain. */
-    double drift() {
-        return 3 * (accuracy() + Math.abs(core.perKelvin()));
     }
 }

@@ -21,7 +21,15 @@ import org.heatfloor.finding.Severity;
 public record TestSeries(
         HeatingCable cable, TestLimits limits, List<MeterTest> tests, List<Finding> findings, Diagnosis diagnosis) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param cable the cable
+     * @param limits what readings are accepted
+     * @param tests the tests in the order taken
+     * @param findings a verdict for every reading and every missing test
+     * @param diagnosis what the series points to
+     */
     public TestSeries {
         Objects.requireNonNull(cable, "cable");
         Objects.requireNonNull(limits, "limits");
@@ -66,7 +74,7 @@ public record TestSeries(
                         TestLimits.PRACTICE));
             }
         }
-        Diagnosis diagnosis = Diagnostician.of(cable, limits, tests);
+        Diagnosis diagnosis = Diagnostician.of(cable, TestFigures.of(cable, limits), tests);
         return new TestSeries(cable, limits, tests, findings, diagnosis);
     }
 

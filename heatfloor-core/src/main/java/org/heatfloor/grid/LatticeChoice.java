@@ -25,10 +25,10 @@ import org.locationtech.jts.geom.Polygon;
 public final class LatticeChoice {
 
     /** Wall directions tried, the one with most wall first. */
-    private static final int MOST_ANGLES = 2;
+    static final int MOST_ANGLES = 2;
 
     /** Phases tried along each axis. */
-    private static final int MOST_PHASES = 12;
+    static final int MOST_PHASES = 12;
 
     /** Evenly spread phases among them. */
     private static final int EVEN_PHASES = 4;

@@ -25,6 +25,9 @@ final class CableInspection {
     /** The arcs' lengths are estimated from their chords to this share of the difference. */
     private static final double SHORTENING_SHARE = 0.1;
 
+    /** Length that may lie in turns too fine to be read as bends. */
+    private static final double RAGGED_METRES = 0.001;
+
     private final RouteCheck check;
     private final CheckedCable cable;
     private final List<CheckedCable> all;
@@ -82,9 +85,9 @@ final class CableInspection {
     }
 
     private void crossing() {
-        List<Coordinate> crossings = DrawnSeparation.crossings(cable.heating);
-        if (!crossings.isEmpty()) {
-            findings.error(CheckFindings.CROSSING, "the heating cable crosses itself", crossings.get(0));
+        Optional<Coordinate> crossing = DrawnSeparation.crossing(cable.heating);
+        if (crossing.isPresent()) {
+            findings.error(CheckFindings.CROSSING, "the heating cable crosses itself", crossing.get());
             return;
         }
         double diameter = cable.diameterMetres;
@@ -198,6 +201,11 @@ final class CableInspection {
                     sharpest.at(),
                     sharpest.radiusMetres(),
                     check.minBendRadiusMetres);
+        }
+        double ragged = DrawnBends.raggedMetres(cable.heating);
+        if (ragged > RAGGED_METRES) {
+            findings.error(
+                    CheckFindings.BEND, "the line is ragged, with turns finer than can be laid", ragged, RAGGED_METRES);
         }
         return sharpest.radiusMetres();
     }

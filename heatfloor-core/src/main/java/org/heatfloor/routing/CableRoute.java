@@ -37,17 +37,41 @@ public record CableRoute(
         Quantity<Length> farthest,
         boolean sleeved) {
 
-    /** Copies the geometries in. */
+    /**
+     * Copies the geometries in.
+     *
+     * @param cable the cable
+     * @param line centre line of the heating part, from the joint onwards
+     * @param coldLeads centre lines of the cold leads in the floor, from the start point to the joint; two for a single-conductor cable
+     * @param laidLength length of the heating part along its arcs
+     * @param turns right-angle turns of the heating part
+     * @param evenSpacing {@code A/L}: area the cable can reach over its length
+     * @param capacity longest cable that can lie here with the least spacing, proved: {@code A/s − s} for an open route, {@code A/s} for one that comes back, less the rounding of the fewest turns
+     * @param reachArea A: union of squares of the least spacing's side about the junctions the cable can reach
+     * @param coldShare share of those junctions farther than the even spacing from the cable
+     * @param farthest greatest distance of such a junction from the cable
+     * @param sleeved whether a cold lead passes a movement joint
+     */
     public CableRoute {
         line = (LineString) line.copy();
         coldLeads = copies(coldLeads);
     }
 
+    /**
+     * The centre line of the heating part.
+     *
+     * @return a copy, in metres
+     */
     @Override
     public LineString line() {
         return (LineString) line.copy();
     }
 
+    /**
+     * The centre lines of the cold leads in the floor.
+     *
+     * @return copies, in metres
+     */
     @Override
     public List<LineString> coldLeads() {
         return copies(coldLeads);

@@ -20,6 +20,11 @@ public record CableToLay(
     /**
      * Checks the figures.
      *
+     * @param name its name
+     * @param conductors 2 for a twin-conductor cable, which ends anywhere; 1 for a single-conductor cable, which comes back
+     * @param length length of the heating part
+     * @param diameter outer diameter
+     * @param coldLead length of one cold lead
      * @throws IllegalArgumentException if the name is blank, there are not 1 or 2 conductors, or a length is not above
      *     zero
      */

@@ -72,6 +72,11 @@ final class DrawnBends {
         return new Sharpest(least, line.point(at));
     }
 
+    /** Length of the line that lies in turns finer than the step bends are read with: next to nothing on a true bend. */
+    static double raggedMetres(DrawnLine drawn) {
+        return drawn.length() - drawn.thinned(STEP_METRES).length();
+    }
+
     /** Radius shown by two segments that meet with a turn. */
     static double radiusMetres(double beforeMetres, double afterMetres, double turn) {
         double corner = CHORD_METRES / (1 - Math.cos(turn / 2));

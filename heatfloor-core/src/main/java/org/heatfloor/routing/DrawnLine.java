@@ -63,6 +63,21 @@ final class DrawnLine {
         return new DrawnLine(jx, jy);
     }
 
+    /** The last stretch of this line. */
+    DrawnLine tail(double metres) {
+        double from = Math.max(0, length() - metres);
+        int first = 0;
+        while (first < segments() - 1 && along[first + 1] <= from) {
+            first++;
+        }
+        double share = (from - along[first]) / length(first);
+        double[] tx = Arrays.copyOfRange(x, first, x.length);
+        double[] ty = Arrays.copyOfRange(y, first, y.length);
+        tx[0] += share * (x[first + 1] - x[first]);
+        ty[0] += share * (y[first + 1] - y[first]);
+        return new DrawnLine(tx, ty);
+    }
+
     int points() {
         return x.length;
     }

@@ -1,7 +1,7 @@
 package org.heatfloor.routing;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
@@ -66,29 +66,28 @@ final class DrawnSeparation {
         return best;
     }
 
-    /** Places where segments that do not follow one another meet. */
-    static List<Coordinate> crossings(DrawnLine line) {
-        return crossings(line, 0, line.segments(), 0, line.segments());
+    /** A place where segments that do not follow one another meet. */
+    static Optional<Coordinate> crossing(DrawnLine line) {
+        return crossing(line, 0, line.segments(), 0, line.segments());
     }
 
-    /** Places where the first segments of a line meet the rest, the joint between them excepted. */
-    static List<Coordinate> crossings(DrawnLine line, int firstSegments) {
-        return crossings(line, 0, firstSegments, firstSegments, line.segments());
+    /** A place where the first segments of a line meet the rest, the joint between them excepted. */
+    static Optional<Coordinate> crossing(DrawnLine line, int firstSegments) {
+        return crossing(line, 0, firstSegments, firstSegments, line.segments());
     }
 
-    private static List<Coordinate> crossings(DrawnLine line, int fromA, int toA, int fromB, int toB) {
+    private static Optional<Coordinate> crossing(DrawnLine line, int fromA, int toA, int fromB, int toB) {
         STRtree tree = index(line, fromB, toB);
-        List<Coordinate> places = new ArrayList<>();
         for (int i = fromA; i < toA; i++) {
             Envelope wanted = envelope(line, i);
             wanted.expandBy(TOUCH_METRES);
             for (int j : hits(tree, wanted)) {
                 if (j >= i + 2 && distance(line, i, j, 0) <= TOUCH_METRES) {
-                    places.add(line.point(j));
+                    return Optional.of(line.point(j));
                 }
             }
         }
-        return places;
+        return Optional.empty();
     }
 
     private static STRtree index(DrawnLine line, int from, int to) {

@@ -1,6 +1,7 @@
 package org.heatfloor.routing;
 
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.KeepOut;
@@ -93,6 +94,10 @@ final class LeadInspection {
                 }
             }
         }
+        Optional<Coordinate> crossing = DrawnSeparation.crossing(lead);
+        if (crossing.isPresent()) {
+            findings.warning(CheckFindings.LEAD_PLACE, "a cold lead crosses itself", crossing.get());
+        }
         DrawnBends.Sharpest sharpest = DrawnBends.sharpest(lead);
         if (sharpest.radiusMetres() < check.minBendRadiusMetres - DrawnBends.CHORD_METRES) {
             findings.warning(
@@ -120,12 +125,18 @@ final class LeadInspection {
         if (!(straight >= Math.min(jointLength, lead.length()) - ROUNDING)) {
             findings.error(CheckFindings.JOINT, "the joint is not straight", end, straight, jointLength);
         }
-        DrawnLine through = lead.then(heating);
-        int at = lead.segments();
-        double radius = DrawnBends.radiusMetres(through.length(at - 1), through.length(at), Math.abs(through.turn(at)));
-        if (Math.abs(through.turn(at)) > 1e-6 && radius < check.minBendRadiusMetres - DrawnBends.CHORD_METRES) {
+        // The bends of the heating part are judged for themselves: here counts what the joint adds to them.
+        double heatingRadius = DrawnBends.sharpest(heating).radiusMetres();
+        DrawnBends.Sharpest through = DrawnBends.sharpest(lead.tail(jointLength).then(heating));
+        if (through.radiusMetres() < check.minBendRadiusMetres - DrawnBends.CHORD_METRES
+                && through.radiusMetres() < heatingRadius * (1 - 1e-9)
+                && through.at().distance(end) <= jointLength) {
             findings.error(
-                    CheckFindings.JOINT, "the cable is kinked at the joint", end, radius, check.minBendRadiusMetres);
+                    CheckFindings.JOINT,
+                    "the cable is kinked at the joint",
+                    end,
+                    through.radiusMetres(),
+                    check.minBendRadiusMetres);
         }
     }
 
@@ -156,9 +167,9 @@ final class LeadInspection {
 
     private void ownHeating(DrawnLine lead, DrawnLine heating) {
         DrawnLine through = lead.then(heating);
-        List<Coordinate> crossings = DrawnSeparation.crossings(through, lead.segments());
-        if (!crossings.isEmpty()) {
-            findings.error(CheckFindings.LEAD_SPACING, "a cold lead crosses its own heating cable", crossings.get(0));
+        Optional<Coordinate> crossing = DrawnSeparation.crossing(through, lead.segments());
+        if (crossing.isPresent()) {
+            findings.error(CheckFindings.LEAD_SPACING, "a cold lead crosses its own heating cable", crossing.get());
             return;
         }
         double half = check.minSpacingMetres / 2;

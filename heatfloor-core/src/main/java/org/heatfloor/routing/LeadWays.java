@@ -227,6 +227,11 @@ final class LeadWays {
         return out;
     }
 
+    /** Whether a point of a lead must not be rounded; see {@link WallRing#roundsCorner}. */
+    boolean sharp(Coordinate c, double offsetMetres) {
+        return ring.roundsCorner(c, offsetMetres);
+    }
+
     /** How far a lead can go along the wall before a keep-out stands in the way, and where the first joint is. */
     private record Reach(double metres, double firstJoint) {
 

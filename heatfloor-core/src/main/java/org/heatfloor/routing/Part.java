@@ -55,23 +55,12 @@ final class Part {
         return Math.max(site.spacingPitches(), site.leastRun());
     }
 
-    /** Fewest turns of a route of the given length in pitches: rows and columns of the widened free area. */
-    int leastTurns(double length, boolean returns) {
-        int k = site.spacingPitches();
-        double needed = returns ? k * length : k * (length + k);
-        int[] rows = widened(false);
-        int[] columns = widened(true);
-        double inRows = 0;
-        double inColumns = 0;
-        for (int z = 1; ; z++) {
-            for (int t = (z - 1) * k; t < z * k; t++) {
-                inRows += t < rows.length ? rows[t] : 0;
-                inColumns += t < columns.length ? columns[t] : 0;
-            }
-            if (Math.min(inRows, inColumns) >= needed || (z - 1) * k >= Math.max(rows.length, columns.length)) {
-                return Math.max(0, returns ? 2 * z : 2 * z - 2);
-            }
+    private static double covered(int[] longestFirst, int strips) {
+        double sum = 0;
+        for (int t = 0; t < longestFirst.length; t++) {
+            sum += t < strips ? longestFirst[t] : Math.min(longestFirst[t], strips);
         }
+        return sum;
     }
 
     /** Lengths of the rows, or columns, of the free area widened by the spacing's squares, longest first. */
@@ -105,14 +94,24 @@ final class Part {
         return sums;
     }
 
-    /** Longest cable that can lie here, in metres; proved. */
+    /**
+     * Longest cable that can lie here, in metres; proved. By area a route is at most A/s − s long, one that comes back A/s.
+     * Turns cost length: T turns make T + 1 runs, at most z = ⌈(T + 1)/2⌉ of each direction; z strips of the spacing's width
+     * along the rows and z across them cover at most the z·k longest rows and z·k of every other row, and the same by
+     * columns (derived). The longest over all z, each less the rounding of its turns, is the bound.
+     */
     double capacityMetres(boolean returns) {
-        double pitches = returns ? area / spacing : area / spacing - spacing;
-        if (!(pitches > 0)) {
-            return 0;
+        int k = site.spacingPitches();
+        double most = returns ? area / spacing : area / spacing - spacing;
+        int[] rows = widened(false);
+        int[] columns = widened(true);
+        double best = 0;
+        for (int z = 1; z * k <= Math.max(rows.length, columns.length) + k; z++) {
+            double reached = Math.min(covered(rows, z * k), covered(columns, z * k)) / k - (returns ? 0 : k);
+            double rounding = CORNER * site.bendRadius * (returns ? 2 * z : 2 * z - 2);
+            best = Math.max(best, Math.min(most, reached) * site.pitch - rounding);
         }
-        double rounding = CORNER * site.bendRadius * leastTurns(pitches * 0.999, returns);
-        return Math.max(0, pitches * site.pitch - rounding);
+        return best;
     }
 
     double evenSpacingMetres(double lengthMetres) {

@@ -2,6 +2,7 @@ package org.heatfloor.routing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Rounds the corners of a polyline with arcs drawn as chords. */
@@ -10,6 +11,9 @@ final class Polyline {
     /** Greatest distance between an arc and its chord, in metres; a plan file allows 0.2 mm. */
     private static final double SAGITTA_METRES = 0.00004;
 
+    /** Points nearer than this are one point. */
+    private static final double NEAR_METRES = 1e-6;
+
     private Polyline() {}
 
     /**
@@ -17,15 +21,16 @@ final class Polyline {
      *
      * @param points corner points, in metres
      * @param radiusMetres radius of the bends
+     * @param sharp corners to leave as they are
      * @return the drawn line
      */
-    static List<Coordinate> rounded(List<Coordinate> points, double radiusMetres) {
+    static List<Coordinate> rounded(List<Coordinate> points, double radiusMetres, Predicate<Coordinate> sharp) {
         List<Coordinate> out = new ArrayList<>();
         List<Coordinate> clean = distinct(points);
         int last = clean.size() - 1;
         for (int i = 0; i <= last; i++) {
             Coordinate here = clean.get(i);
-            if (i == 0 || i == last) {
+            if (i == 0 || i == last || sharp.test(here)) {
                 out.add(here);
                 continue;
             }
@@ -35,13 +40,13 @@ final class Polyline {
             double legOut = here.distance(after) / (i == last - 1 ? 1 : 2);
             corner(out, before, here, after, radiusMetres, Math.min(legIn, legOut));
         }
-        return out;
+        return distinct(out);
     }
 
     private static List<Coordinate> distinct(List<Coordinate> points) {
         List<Coordinate> out = new ArrayList<>();
         for (Coordinate c : points) {
-            if (out.isEmpty() || out.get(out.size() - 1).distance(c) > 1e-9) {
+            if (out.isEmpty() || out.get(out.size() - 1).distance(c) > NEAR_METRES) {
                 out.add(c);
             }
         }

@@ -245,14 +245,14 @@ public final class Router {
         boolean firstFarther = best.last == null
                 || Math.abs(best.first.way().along())
                         >= Math.abs(best.last.way().along());
-        leads.add(line(best.lead(best.first, false, best.movedFirst, firstFarther ? offset / 3 : offset)));
+        leads.add(lead(part, best, best.first, false, best.movedFirst, firstFarther ? offset / 3 : offset));
         if (best.last != null) {
-            leads.add(line(best.lead(best.last, true, best.movedLast, firstFarther ? offset : offset / 3)));
+            leads.add(lead(part, best, best.last, true, best.movedLast, firstFarther ? offset : offset / 3));
         }
         double length = Si.in("cable length", cable.length(), Units.METRE);
         return new CableRoute(
                 cable,
-                line(best.corners()),
+                line(Polyline.rounded(best.corners(), site.bendRadius, c -> false)),
                 leads,
                 Amounts.metres(best.laidMetres),
                 best.turns,
@@ -265,8 +265,14 @@ public final class Router {
                         || (best.last != null && best.last.way().sleeved()));
     }
 
-    private LineString line(List<Coordinate> corners) {
-        return FACTORY.createLineString(
-                Polyline.rounded(corners, site.bendRadius).toArray(new Coordinate[0]));
+    private LineString lead(Part part, Candidate best, Ends end, boolean reversed, double moved, double offsetMetres) {
+        return line(Polyline.rounded(
+                best.lead(end, reversed, moved, offsetMetres),
+                site.bendRadius,
+                c -> part.leads.sharp(c, offsetMetres)));
+    }
+
+    private static LineString line(List<Coordinate> points) {
+        return FACTORY.createLineString(points.toArray(new Coordinate[0]));
     }
 }

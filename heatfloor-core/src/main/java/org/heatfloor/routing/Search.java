@@ -37,15 +37,18 @@ final class Search {
     /** The best exact route found, or null. */
     @Nullable
     Candidate run() {
-        List<Walk> starts = starts();
+        Candidate best = improved(starts(0.74, 1.2), effort.starts, effort.steps);
+        // A tight room leaves few patterns near the even spacing: then the densest lines are tried, and longer.
+        return best != null ? best : improved(starts(0.5, 1.45), 2 * effort.starts + 4, 4 * effort.steps);
+    }
+
+    private @Nullable Candidate improved(List<Walk> starts, int most, int steps) {
         starts.sort(Comparator.comparingDouble(Walk::cost));
         List<Walk> chosen = new ArrayList<>();
-        List<CoarseGrid> grids = new ArrayList<>();
         for (Walk walk : starts) {
-            long same = grids.stream().filter(g -> g == walk.grid).count();
-            if (same < 2 && chosen.size() < effort.starts) {
+            long same = chosen.stream().filter(w -> w.grid == walk.grid).count();
+            if (same < 2 && chosen.size() < most) {
                 chosen.add(walk);
-                grids.add(walk.grid);
             }
         }
         @Nullable Candidate best = null;
@@ -53,7 +56,7 @@ final class Search {
             if (Thread.currentThread().isInterrupted()) {
                 break;
             }
-            walk.anneal(effort.steps, random.split(), 2.0, 0.15);
+            walk.anneal(steps, random.split(), 2.0, 0.15);
             best = better(best, finish(walk));
         }
         for (Walk walk : starts) {
@@ -112,12 +115,12 @@ final class Search {
         return grid.ys[node / grid.columns] * part.lattice.width + grid.xs[node % grid.columns];
     }
 
-    private List<Walk> starts() {
+    private List<Walk> starts(double closest, double widest) {
         Lattice lattice = part.lattice;
         double even = part.area / (lengthMetres / part.site.pitch);
         int least = part.leastGap();
-        double low = Math.max(least, 0.74 * even);
-        double high = Math.max(least + 1, 1.2 * even);
+        double low = Math.max(least, closest * even);
+        double high = Math.max(least + 1, widest * even);
         List<int[]> columns = LineSets.of(
                 lattice.firstColumn(), lattice.lastColumn(), least, low, high, LineSets.boundaries(lattice, true));
         List<int[]> rows = LineSets.of(

@@ -14,7 +14,13 @@ import org.locationtech.jts.geom.Point;
  */
 public record SensorPlace(Point at, LineString lead, Quantity<Length> gap) {
 
-    /** Copies the geometries in. */
+    /**
+     * Copies the geometries in.
+     *
+     * @param at the sensor
+     * @param lead from the wall to the sensor, crossing no heating cable
+     * @param gap distance of the two runs
+     */
     public SensorPlace {
         at = (Point) at.copy();
         lead = (LineString) lead.copy();

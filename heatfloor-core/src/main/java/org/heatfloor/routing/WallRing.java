@@ -107,13 +107,28 @@ final class WallRing {
         }
     }
 
+    private boolean juts(int corner) {
+        double[] before = inward(corner == 0 ? length : at[corner]);
+        double[] after = inward(at[corner] + 1e-9);
+        return before[0] * after[1] - before[1] * after[0] < -1e-9;
+    }
+
+    /** Whether a point lies on the way round a corner that juts into the room, where rounding would cut through the wall. */
+    boolean roundsCorner(Coordinate c, double offset) {
+        for (int i = 0; i < points.length - 1; i++) {
+            if (juts(i) && points[i].distance(c) <= offset + 1e-6) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The corner moved into the room; a corner that juts into the room is rounded about, so that nothing is cut off. */
     private List<Coordinate> moved(int corner, double offset, boolean forward) {
         double[] before = inward(corner == 0 ? length : at[corner]);
         double[] after = inward(at[corner] + 1e-9);
         Coordinate c = points[corner];
-        boolean juts = before[0] * after[1] - before[1] * after[0] < -1e-9;
-        if (!juts) {
+        if (!juts(corner)) {
             double scale = offset / (1 + before[0] * after[0] + before[1] * after[1]);
             return List.of(new Coordinate(c.x + (before[0] + after[0]) * scale, c.y + (before[1] + after[1]) * scale));
         }

@@ -39,6 +39,15 @@ public record Bedding(
     /**
      * Checks the values.
      *
+     * @param trowelUnder combs the bed under the membrane
+     * @param trowelOver combs the bed over the studs
+     * @param bag dry mass of one bag
+     * @param contact share of the faces in contact after beating-in, above 0 and at most 1
+     * @param density of the mixed mortar
+     * @param water mass of water per mass of dry mortar, 0 to 1
+     * @param waste share added to each mortar, 0 to 1
+     * @param keyingCoat thickness rubbed into each face with the flat side before combing
+     * @param backButter thickness spread on the tile's back
      * @throws IllegalArgumentException if the bag is not above zero, a share is out of range, the density not 0.5 to 3 kg/L,
      *     or a coat not 0 to 20 mm
      */

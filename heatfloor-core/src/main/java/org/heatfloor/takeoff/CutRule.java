@@ -5,7 +5,7 @@ package org.heatfloor.takeoff;
  * of a fixed grid taking a sheet of its own.
  */
 enum CutRule {
-    /** The fewest sheets or rolls, then the fewest pieces, then the shortest joints. */
+    /** The fewest sheets or rolls, then the fewest pieces, then the widest pieces, then the shortest joints. */
     FEWEST,
     /** One sheet or length for every field of the grid that begins at stud cell (0, 0); nothing reused. */
     NO_REUSE

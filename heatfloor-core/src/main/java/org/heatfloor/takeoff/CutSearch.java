@@ -11,8 +11,6 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.LevelPacker.Packing;
 import org.heatfloor.takeoff.StripCutter.Piece;
-import org.locationtech.jts.geom.CoordinateFilter;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -28,10 +26,19 @@ final class CutSearch {
     private static final Comparator<Candidate> BEST = Comparator.<Candidate>comparingInt(c -> c.packing.stocks())
             .thenComparingInt(Candidate::slender)
             .thenComparingInt(c -> c.pieces.size())
+            .thenComparingInt(c -> -c.narrowest())
             .thenComparingDouble(c -> c.jointPitches);
 
     private record Candidate(
             List<Piece> pieces, Packing packing, double jointPitches, int turns, int stockLength, int stockWidth) {
+
+        /** The shorter side of the narrowest piece. */
+        int narrowest() {
+            return pieces.stream()
+                    .mapToInt(p -> Math.min(p.length(), p.width()))
+                    .min()
+                    .orElse(0);
+        }
 
         /** Pieces narrower or shorter than a joint should leave. */
         int slender() {
@@ -47,6 +54,7 @@ final class CutSearch {
     private final double pitch;
     private final int across;
     private final int along;
+    private Optional<Candidate> best = Optional.empty();
 
     private CutSearch(List<Polygon> floor, MembraneStock stock, StudLattice lattice) {
         this.floor = floor;
@@ -91,52 +99,51 @@ final class CutSearch {
             throw new IllegalArgumentException("membrane stock: " + stock
                     + " was given; stock that covers the floor in at" + " most " + MOST_PIECES + " pieces is expected");
         }
-        Optional<Candidate> best = Optional.empty();
         for (int turns = 0; turns < 2; turns++) {
             List<Polygon> turned = turned(turns);
-            best = better(best, over(turned, turns, across, along));
+            tryStrips(turned, turns, across, along);
             if (stock.kind() == MembraneStock.Kind.SHEET && across != along) {
-                best = better(best, over(turned, turns, along, across));
+                tryStrips(turned, turns, along, across);
             }
         }
         return best.orElseThrow(() -> new IllegalArgumentException("floor: nothing to cover"));
     }
 
-    /** The best cut with strips along x, each {@code band} wide, over all places of the first joint. */
-    private Optional<Candidate> over(List<Polygon> turned, int turns, int band, int stockLength) {
-        Optional<Candidate> best = Optional.empty();
+    /** Tries strips along x, each {@code band} wide, with the first joint at every place. */
+    private void tryStrips(List<Polygon> turned, int turns, int band, int stockLength) {
         int step = Math.max(1, (band + MOST_PHASES - 1) / MOST_PHASES);
         for (int phase = 0; phase < band; phase += step) {
             List<Piece> strips = StripCutter.strips(turned, band, phase);
-            best = better(best, packed(strips, turns, band, stockLength, false));
+            tryPieces(StripCutter.pieces(strips, band, stockLength, false), turns, band, stockLength);
             if (stock.kind() == MembraneStock.Kind.SHEET || strips.stream().anyMatch(s -> s.length() > stockLength)) {
-                best = better(best, packed(strips, turns, band, stockLength, true));
+                tryPieces(StripCutter.pieces(strips, band, stockLength, true), turns, band, stockLength);
             }
         }
-        return best;
     }
 
-    private Optional<Candidate> packed(List<Piece> strips, int turns, int band, int stockLength, boolean carry) {
-        List<Piece> pieces = StripCutter.pieces(strips, band, stockLength, carry);
+    /** Packs the pieces, unless even their bound cannot beat the best so far. */
+    private void tryPieces(List<Piece> pieces, int turns, int band, int stockLength) {
         if (pieces.isEmpty()) {
-            return Optional.empty();
+            return;
         }
-        Packing packing = LevelPacker.pack(
-                pieces.stream().mapToInt(Piece::length).toArray(),
-                pieces.stream().mapToInt(Piece::width).toArray(),
-                stockLength,
-                band,
-                PACKING_NODES);
+        int[] lengths = pieces.stream().mapToInt(Piece::length).toArray();
+        int[] widths = pieces.stream().mapToInt(Piece::width).toArray();
         double edges = pieces.stream().mapToDouble(p -> p.shape().getLength()).sum();
         double outline = floor.stream().mapToDouble(Polygon::getLength).sum() / pitch;
-        return Optional.of(new Candidate(pieces, packing, (edges - outline) / 2, turns, stockLength, band));
+        double joints = (edges - outline) / 2;
+        int bound = LevelPacker.bound(lengths, widths, stockLength, band);
+        Packing hoped = new Packing(bound, List.of(), bound, true);
+        if (isBest(new Candidate(pieces, hoped, joints, turns, stockLength, band))) {
+            Packing packing = LevelPacker.pack(lengths, widths, stockLength, band, PACKING_NODES);
+            Candidate found = new Candidate(pieces, packing, joints, turns, stockLength, band);
+            if (isBest(found)) {
+                best = Optional.of(found);
+            }
+        }
     }
 
-    private static Optional<Candidate> better(Optional<Candidate> a, Optional<Candidate> b) {
-        if (a.isEmpty() || b.isEmpty()) {
-            return a.isEmpty() ? b : a;
-        }
-        return BEST.compare(b.get(), a.get()) < 0 ? b : a;
+    private boolean isBest(Candidate candidate) {
+        return best.isEmpty() || BEST.compare(candidate, best.get()) < 0;
     }
 
     /** Every field of the fixed grid that holds floor takes stock of its own. */
@@ -192,13 +199,13 @@ final class CutSearch {
             pieces.add(new MembranePiece(
                     pieces.size() + 1,
                     slot.stock() + 1,
-                    (Polygon) onGrid(toRoom.transform(piece.shape())),
+                    (Polygon) FloorRegions.onGrid(toRoom.transform(piece.shape()), FloorRegions.GRID),
                     (Polygon) toStock.transform(piece.shape()),
                     rectangle));
             shapes.add(piece.shape());
         }
         List<LineString> joints = MembraneCut.joints(shapes).stream()
-                .map(j -> (LineString) onGrid(toRoom.transform(j)))
+                .map(j -> (LineString) FloorRegions.onGrid(toRoom.transform(j), FloorRegions.GRID))
                 .toList();
         double angle = Si.in("lattice angle", lattice.angle(), Units.RADIAN) + best.turns * Math.PI / 2;
         return new MembraneCut(
@@ -211,13 +218,6 @@ final class CutSearch {
                 coveredSquareMetres(),
                 Si.in("width", stock.width(), Units.METRE) * Si.in("length", stock.length(), Units.METRE),
                 angle);
-    }
-
-    /** Coordinates rounded to the grid of one micrometre. */
-    private static Geometry onGrid(Geometry geometry) {
-        geometry.apply((CoordinateFilter) c -> FloorRegions.GRID.makePrecise(c));
-        geometry.geometryChanged();
-        return geometry;
     }
 
     private static List<Integer> layingOrder(List<Piece> pieces) {

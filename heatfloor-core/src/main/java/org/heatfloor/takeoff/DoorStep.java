@@ -24,7 +24,16 @@ public record DoorStep(
         Source source,
         List<Remedy> remedies) {
 
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param door the door's name
+     * @param step this floor's height less the floor beyond; negative where this floor lies lower
+     * @param verdict what it asks for
+     * @param run length of the bevel or ramp; zero where the step may stand upright
+     * @param source where the limit stands
+     * @param remedies what would make it flush, the nearest first; empty where it is flush
+     */
     public DoorStep {
         Objects.requireNonNull(door, "door");
         Objects.requireNonNull(step, "step");

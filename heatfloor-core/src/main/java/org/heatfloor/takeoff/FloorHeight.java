@@ -22,6 +22,10 @@ public record FloorHeight(
     /**
      * Checks the layers.
      *
+     * @param lowerBed bed under the membrane
+     * @param membrane height of the membrane
+     * @param upperBed bed between stud tops and tile
+     * @param tile thickness of the tile
      * @throws IllegalArgumentException if one is negative
      */
     public FloorHeight {

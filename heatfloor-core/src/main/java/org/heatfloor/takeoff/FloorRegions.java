@@ -7,6 +7,7 @@ import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateFilter;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -88,6 +89,13 @@ final class FloorRegions {
             }
         }
         return polygons;
+    }
+
+    /** The same geometry with each coordinate rounded to a grid. */
+    static Geometry onGrid(Geometry geometry, PrecisionModel grid) {
+        geometry.apply((CoordinateFilter) grid::makePrecise);
+        geometry.geometryChanged();
+        return geometry;
     }
 
     static Polygon rectangle(double x0, double y0, double x1, double y1) {

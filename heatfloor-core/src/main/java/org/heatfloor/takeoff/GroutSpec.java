@@ -25,6 +25,9 @@ public record GroutSpec(Quantity<Density> density, Quantity<Dimensionless> waste
     /**
      * Checks the values.
      *
+     * @param density mass per volume of joint
+     * @param waste share added, 0 to 1
+     * @param bag mass of a bag, where known
      * @throws IllegalArgumentException if the density is not 0.5 to 3 kg/L, the waste not 0 to 1 or the bag not above zero
      */
     public GroutSpec {

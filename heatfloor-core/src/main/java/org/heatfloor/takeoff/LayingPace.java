@@ -21,6 +21,9 @@ public record LayingPace(Quantity<Area> perHour, Quantity<Time> openTime, Quanti
     /**
      * Checks the values.
      *
+     * @param perHour floor laid in an hour
+     * @param openTime how long combed mortar still wets a tile; at least 20 min by EN 12004 for a normal adhesive
+     * @param potLife how long mixed mortar keeps in the bucket
      * @throws IllegalArgumentException if one is not above zero, a time is above one day, or the pot life is shorter than
      *     the open time
      */

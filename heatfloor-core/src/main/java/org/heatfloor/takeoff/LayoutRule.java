@@ -35,6 +35,11 @@ public record LayoutRule(
     /**
      * Checks the values.
      *
+     * @param start where it is set out from
+     * @param direction of the tiles' length against the x axis; along the longest wall, or the named line, when empty
+     * @param perimeterGap soft gap to walls and columns
+     * @param movementJoint width of a movement joint in the field
+     * @param reuseOffcuts whether the rest of a cut tile may serve elsewhere
      * @throws IllegalArgumentException if gap or joint is not 0 to 50 mm
      */
     public LayoutRule {

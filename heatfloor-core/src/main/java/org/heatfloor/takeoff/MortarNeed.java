@@ -34,6 +34,12 @@ public record MortarNeed(
     /**
      * Checks the parts.
      *
+     * @param use what it is for
+     * @param inPlace volume of mixed mortar in the floor
+     * @param dry dry mass, waste included
+     * @param water mass of mixing water for it
+     * @param bag dry mass of a bag
+     * @param bags bags to buy
      * @throws IllegalArgumentException if a quantity is negative
      */
     public MortarNeed {

@@ -57,6 +57,10 @@ public record MovementRule(Quantity<Length> longest, Quantity<Area> largest, dou
     /**
      * Checks the limits.
      *
+     * @param longest longest edge of a bay
+     * @param largest largest area of a bay
+     * @param ratio greatest ratio of the edges
+     * @param source where the limits stand
      * @throws IllegalArgumentException if a limit is not above zero or the ratio below 1
      */
     public MovementRule {

@@ -10,6 +10,8 @@ import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
 
 /** The units a shopping list is written in. */
+// Units are immutable by contract of the units API, which carries no annotation that says so.
+@SuppressWarnings("ImmutableEnumChecker")
 public enum PurchaseUnits {
     /** Square metres, metres, kilograms, litres. */
     METRIC(Units.SQUARE_METRE, Units.METRE, Units.KILOGRAM, Units.LITRE),

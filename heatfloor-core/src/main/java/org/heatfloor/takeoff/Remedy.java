@@ -12,7 +12,12 @@ import javax.measure.quantity.Length;
  */
 public record Remedy(String change, Quantity<Length> step) {
 
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param change what to change and to what, in words
+     * @param step the step it leaves
+     */
     public Remedy {
         Objects.requireNonNull(change, "change");
         Objects.requireNonNull(step, "step");

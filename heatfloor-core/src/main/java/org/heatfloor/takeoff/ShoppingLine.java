@@ -18,7 +18,16 @@ import javax.measure.Quantity;
 public record ShoppingLine(
         Material material, int count, String each, Quantity<?> quantity, String basis, Optional<BigDecimal> cost) {
 
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param material what to buy
+     * @param count how many to buy
+     * @param each what one of them is
+     * @param quantity what the floor takes, waste included, in the list's units
+     * @param basis what the count rests on: quantity, waste rule, rounding
+     * @param cost price times count, where a price was given
+     */
     public ShoppingLine {
         Objects.requireNonNull(material, "material");
         Objects.requireNonNull(each, "each");

@@ -21,6 +21,9 @@ public record SiteMortar(double cementParts, double sandParts, double bulking) {
     /**
      * Checks the values.
      *
+     * @param cementParts parts of cement
+     * @param sandParts parts of sand
+     * @param bulking volume of dry materials per volume of mortar in place
      * @throws IllegalArgumentException if a part is not above 0 and at most 100, or the factor not 1 to 2
      */
     public SiteMortar {

@@ -38,6 +38,9 @@ public final class SpotSurvey {
         /**
          * Checks the values.
          *
+         * @param x in metres in the room's frame
+         * @param y in metres in the room's frame
+         * @param height above any one level
          * @throws IllegalArgumentException if a coordinate is not finite or the height not -1 m to 1 m
          */
         public Spot {

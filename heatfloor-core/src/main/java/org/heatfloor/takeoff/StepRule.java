@@ -59,6 +59,14 @@ public record StepRule(
     /**
      * Checks the limits.
      *
+     * @param upright highest upright edge
+     * @param uprightSource where that limit stands
+     * @param bevelled highest bevelled edge
+     * @param bevelRun run of the bevel for a rise of one
+     * @param bevelledSource where those limits stand
+     * @param ramped highest difference at a door with a ramp; equal to {@code bevelled} where the rule has no ramp
+     * @param rampRun run of the ramp for a rise of one
+     * @param rampedSource where those limits stand
      * @throws IllegalArgumentException if they do not rise, or a run is not 1 to 100
      */
     public StepRule {

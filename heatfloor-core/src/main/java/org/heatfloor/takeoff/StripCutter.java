@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Parts a floor into strips along the first coordinate and the strips into pieces, all joints on whole numbers.
@@ -95,9 +96,25 @@ final class StripCutter {
         addClipped(pieces, strip.shape, u, strip.v, u + length, strip.v + strip.width);
     }
 
+    /** The part of a shape inside a box; most shapes are rectangles, which need no overlay. */
+    private static Geometry clipped(Polygon shape, Envelope box) {
+        Envelope e = shape.getEnvelopeInternal();
+        if (box.contains(e)) {
+            return shape;
+        }
+        Envelope shared = box.intersection(e);
+        if (shared.getArea() == 0 || shape.isRectangle()) {
+            return shared.getArea() == 0 ? FloorRegions.FACTORY.createPolygon() : rectangle(shared);
+        }
+        return FloorRegions.onGrid(OverlayNGRobust.overlay(shape, rectangle(box), OverlayNG.INTERSECTION), GRID);
+    }
+
+    private static Polygon rectangle(Envelope e) {
+        return FloorRegions.rectangle(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
+    }
+
     private static void addClipped(List<Piece> into, Polygon shape, double u0, double v0, double u1, double v1) {
-        Geometry clipped =
-                OverlayNG.overlay(shape, FloorRegions.rectangle(u0, v0, u1, v1), OverlayNG.INTERSECTION, GRID);
+        Geometry clipped = clipped(shape, new Envelope(u0, u1, v0, v1));
         for (Polygon part : FloorRegions.polygons(clipped)) {
             Envelope e = part.getEnvelopeInternal();
             int u = (int) Math.floor(e.getMinX() + SLACK);

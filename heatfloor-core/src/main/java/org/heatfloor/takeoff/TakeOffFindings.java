@@ -32,7 +32,7 @@ final class TakeOffFindings {
     }
 
     private static void membrane(List<Finding> findings, MembraneCut cut) {
-        String kind = cut.stock().kind() == org.heatfloor.grid.MembraneStock.Kind.SHEET ? "sheets" : "rolls";
+        String kind = cut.stock().kind() == org.heatfloor.grid.MembraneStock.Kind.SHEET ? "sheet" : "roll";
         String proof = cut.isProvenLeast()
                 ? "; no cut takes fewer"
                 : "; at least " + cut.lowerBound() + " by area"
@@ -40,7 +40,8 @@ final class TakeOffFindings {
         findings.add(Finding.of(
                 Severity.NOTE,
                 "membrane",
-                cut.pieces().size() + " pieces in phase from " + cut.stockCount() + " " + kind + proof,
+                cut.pieces().size() + " pieces in phase from " + cut.stockCount() + " " + kind
+                        + (cut.stockCount() == 1 ? "" : "s") + proof,
                 Amounts.of(cut.stockCount(), Units.ONE),
                 Amounts.of(cut.lowerBound(), Units.ONE),
                 Source.derived("covered area over usable area of one, rounded up")));

@@ -31,6 +31,9 @@ public record TileAccuracy(Edge edge, Quantity<Length> variation, Quantity<Lengt
     /**
      * Checks the values.
      *
+     * @param edge how the edge was made
+     * @param variation largest difference between the faces' sizes
+     * @param warpage how far the longest edge is out of straight
      * @throws IllegalArgumentException if variation or warpage is not 0 to 20 mm
      */
     public TileAccuracy {

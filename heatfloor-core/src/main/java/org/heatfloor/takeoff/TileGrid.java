@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The grid of tiles in its own frame: rows along x. Metres. */
 final class TileGrid {
@@ -87,7 +88,7 @@ final class TileGrid {
         if (!prepared.get(f).intersects(tile)) {
             return;
         }
-        Geometry part = OverlayNG.overlay(field.get(f), tile, OverlayNG.INTERSECTION, FloorRegions.GRID);
+        Geometry part = OverlayNGRobust.overlay(field.get(f), tile, OverlayNG.INTERSECTION);
         Polygon almost = FloorRegions.rectangle(
                 x + NOTHING_METRES, y + NOTHING_METRES, x + length - NOTHING_METRES, y + width - NOTHING_METRES);
         for (Polygon piece : FloorRegions.polygons(part)) {

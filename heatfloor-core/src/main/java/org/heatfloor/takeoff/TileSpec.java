@@ -33,6 +33,14 @@ public record TileSpec(
     /**
      * Checks the values.
      *
+     * @param length of the face; rows run along it
+     * @param width of the face
+     * @param thickness of the tile
+     * @param joint width of the grout joint
+     * @param pattern how the rows lie to each other
+     * @param waste share added to the tiles the layout uses, for breakage and spoilt cuts; the cuts themselves are counted
+     * @param supply how tiles are sold and cut
+     * @param accuracy how true the tiles are
      * @throws IllegalArgumentException if a side is not 5 mm to 4 m, the thickness not above 0 and at most 100 mm, the joint
      *     not 0 or more and narrower than the tile, or the waste not 0 to 1
      */

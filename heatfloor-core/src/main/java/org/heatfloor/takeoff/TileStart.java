@@ -64,12 +64,19 @@ public sealed interface TileStart {
         /**
          * Checks the line.
          *
+         * @param name what the line is
+         * @param axis the line, in metres; copied
          * @throws IllegalArgumentException if the name is blank or the line has no length
          */
         public CentredOn {
             axis = checked(name, axis);
         }
 
+        /**
+         * The line.
+         *
+         * @return a copy, in metres
+         */
         @Override
         public LineString axis() {
             return (LineString) axis.copy();
@@ -87,12 +94,19 @@ public sealed interface TileStart {
         /**
          * Checks the line.
          *
+         * @param name what the wall is
+         * @param wall the line, in metres; copied
          * @throws IllegalArgumentException if the name is blank or the line has no length
          */
         public FromWall {
             wall = checked(name, wall);
         }
 
+        /**
+         * The line.
+         *
+         * @return a copy, in metres
+         */
         @Override
         public LineString wall() {
             return (LineString) wall.copy();
@@ -110,6 +124,8 @@ public sealed interface TileStart {
         /**
          * Checks the coordinates.
          *
+         * @param x in metres
+         * @param y in metres
          * @throws IllegalArgumentException if a coordinate is not finite
          */
         public Corner {

@@ -25,6 +25,11 @@ public record TileSupply(int perBox, Quantity<Dimensionless> attic, Quantity<Len
     /**
      * Checks the values.
      *
+     * @param perBox tiles in a box; 1 when sold singly
+     * @param attic share of the floor's tiles kept for repairs, 0 to 1
+     * @param kerf width the saw takes
+     * @param turnable whether a tile may be turned, so that an offcut can serve the opposite wall; false for a grain or veining
+     *     that must run one way
      * @throws IllegalArgumentException if the box holds less than one tile, the share is not 0 to 1, or the kerf not 0 to
      *     10 mm
      */

@@ -30,6 +30,11 @@ public record Trowel(
     /**
      * Checks the sizes.
      *
+     * @param notch shape of a notch
+     * @param width width of a notch
+     * @param depth depth of a notch
+     * @param gap the tooth between two notches, zero or more
+     * @param angle between blade and floor, above 0° and at most 90°
      * @throws IllegalArgumentException if width or depth is not above zero and at most 50 mm, the gap not 0 to 50 mm, the
      *     angle not above 0° and at most 90°, or the notch is a U less deep than half its width
      */

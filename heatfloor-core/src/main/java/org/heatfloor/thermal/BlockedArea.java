@@ -17,7 +17,7 @@ import org.heatfloor.quantity.Units;
  * the cover's resistance on top; a strip of finite width shares heat with the open floor beside it as a fin: with {@code
  * ℓ = √(S/y)} under the cover (i) and beside it (o), {@code S} the layers' sideways conductance and {@code y} what a square
  * metre gives off a kelvin, its middle takes the share {@code 1 − 1/(cosh(L/ℓi) + (ℓo/ℓi)·sinh(L/ℓi))} of the endless
- * cover's rise, {@code L} half the width. Derived; a two-dimensional solve agrees within 7 % of the rise. A cover that is
+ * cover's rise, {@code L} half the width. Derived; a two-dimensional solve agrees within 2 % of the rise. A cover that is
  * short both ways stays cooler than this.
  *
  * @param coverResistance resistance of the cover

@@ -3,8 +3,9 @@ package org.heatfloor.thermal;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
-import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 
 /**
@@ -12,7 +13,8 @@ import org.heatfloor.quantity.Units;
  *
  * @param without section without the board
  * @param with section with the board
- * @param heatUpWithout time from cold to 90 % of the steady rise without the board
+ * @param heatUpWithout time from cold until the mean surface reaches the schedule's highest temperature, without the board;
+ *     empty when full power never gets there
  * @param heatUpWith the same time with the board
  * @param weekWithout a thermostat's week without the board
  * @param weekWith the same week with the board
@@ -49,11 +51,18 @@ public record BoardComparison(
             Thermostat thermostat,
             WeeklySchedule schedule) {
         BuildUp insulated = buildUp.withLayerUnderHeated(board);
+        HeatUp bare = HeatUp.fromCold(buildUp, climate, law, cable, spacing);
+        HeatUp boarded = HeatUp.fromCold(insulated, climate, law, cable, spacing);
+        Quantity<Temperature> target = SteadySection.celsius(schedule.spans().stream()
+                        .mapToDouble(WeeklySchedule.Span::celsius)
+                        .max()
+                        .orElse(Si.in("setback", schedule.setback(), Units.CELSIUS))
+                + 273.15);
         return new BoardComparison(
                 SteadySection.of(buildUp, climate, law, cable, spacing),
                 SteadySection.of(insulated, climate, law, cable, spacing),
-                HeatUp.fromCold(buildUp, climate, law, cable, spacing).timeToShare(Amounts.of(0.9, Units.ONE)),
-                HeatUp.fromCold(insulated, climate, law, cable, spacing).timeToShare(Amounts.of(0.9, Units.ONE)),
+                bare.timeTo(target),
+                boarded.timeTo(target),
                 thermostat.run(buildUp, climate, law, cable, spacing, schedule),
                 thermostat.run(insulated, climate, law, cable, spacing, schedule));
     }

@@ -24,6 +24,8 @@ public record BuildUp(List<Layer> layers, List<Quantity<ThermalInsulance>> conta
     /**
      * Checks the stack.
      *
+     * @param layers the layers, top to bottom
+     * @param contacts the contact resistance under each layer but the last, top to bottom
      * @throws IllegalArgumentException if there is no layer or more than 60, not exactly one heated layer, or not one
      *     contact resistance of 0 or more between every two layers
      */

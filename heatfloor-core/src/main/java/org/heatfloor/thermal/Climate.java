@@ -32,6 +32,11 @@ public record Climate(
     /**
      * Checks the figures.
      *
+     * @param air room temperature (operative), −60 °C to 80 °C
+     * @param below temperature under the build-up, −60 °C to 80 °C
+     * @param heatLoss heat the room loses at design conditions, where known
+     * @param surfaceLimit highest surface temperature wanted, where given
+     * @param filmBelow film coefficient between the underside of the build-up and {@code below}; 0 for no heat flow
      * @throws IllegalArgumentException if a temperature is not absolute or lies outside −60 °C to 80 °C (surface limit: 0
      *     °C to 100 °C), the heat loss is negative or the film is negative or above 1e6 W/(m²·K)
      */

@@ -19,6 +19,9 @@ public record EmbeddedCable(Quantity<LinearPower> power, Quantity<Length> diamet
     /**
      * Checks the figures.
      *
+     * @param power power a metre, 0 to 200 W/m
+     * @param diameter outer diameter, above 0 and at most 50 mm
+     * @param axisHeight height of the cable's axis above the underside of the heated layer
      * @throws IllegalArgumentException if a figure lies outside its range or the cable reaches below the heated layer
      */
     public EmbeddedCable {

@@ -211,7 +211,7 @@ final class FieldSolution {
     }
 
     /**
-     * Modes of the cables' plane. They fall off only as 1/β, so the last of them are faded out ({@code e^(−36 (β/β_max)⁶)})
+     * Modes of the cables' plane. They fall off only as 1/β, so the last of them are faded out ({@code e^(−8 (β/β_max)⁴)})
      * lest the cut rings between the cables.
      */
     double[][] planeModes() {
@@ -224,9 +224,9 @@ final class FieldSolution {
             for (int n = 0; n <= grid.ny(); n++) {
                 for (int m = 0; m <= grid.nx(); m++) {
                     double beta = Math.hypot(betaX[m], betaY[n]);
-                    double third = beta / cut * (beta / cut) * (beta / cut);
+                    double square = beta / cut * (beta / cut);
                     modes[n][m] +=
-                            plane.modes[n][m] * plane.table.value(response, beta) * Math.exp(-36 * third * third);
+                            plane.modes[n][m] * plane.table.value(response, beta) * Math.exp(-8 * square * square);
                 }
             }
         }

@@ -36,6 +36,13 @@ public record HeatedWeek(
 
     /**
      * Copies the list.
+     *
+     * @param warmings one entry a period a day, in the week's order
+     * @param onShare share of the week with power on
+     * @param meanFlux mean heat given to a square metre of heated floor over the week
+     * @param switchings how often power came on
+     * @param overshoot how far the sensor rose above the temperature wanted at most, within periods
+     * @param surfaceMax highest surface temperature above a cable in the week
      */
     public HeatedWeek {
         warmings = List.copyOf(warmings);

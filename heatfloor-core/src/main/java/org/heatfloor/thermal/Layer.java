@@ -31,6 +31,12 @@ public record Layer(
     /**
      * Checks the figures.
      *
+     * @param name the material in the trade's words; density and heat capacity are looked up by it when they are left out
+     * @param thickness thickness, above 0 and at most 5 m
+     * @param conductivity thermal conductivity, 0.005 to 500 W/(m·K)
+     * @param density density, where known
+     * @param heatCapacity specific heat capacity, where known
+     * @param heated whether the heating cable lies in this layer
      * @throws IllegalArgumentException if the name is blank, the thickness is not above 0 and at most 5 m, the
      *     conductivity is not 0.005 to 500 W/(m·K), the density not 1 to 25000 kg/m³ or the heat capacity not 50 to
      *     5000 J/(kg·K)

@@ -24,7 +24,8 @@ final class LineSource {
 
     /** Adds a cable of so many watts a metre along a path in metres of the rectangle's own frame. */
     void add(double[][] path, double wattsPerMetre) {
-        double longest = Math.min(grid.stepX(), grid.stepY());
+        // Three points on 1.6 steps still follow the shortest wave the grid holds to a percent.
+        double longest = 1.6 * Math.min(grid.stepX(), grid.stepY());
         for (int i = 0; i + 1 < path.length; i++) {
             double dx = path[i + 1][0] - path[i][0];
             double dy = path[i + 1][1] - path[i][1];

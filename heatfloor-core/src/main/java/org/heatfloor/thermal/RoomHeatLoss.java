@@ -38,6 +38,10 @@ public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, double
         /**
          * Checks the figures.
          *
+         * @param name the part
+         * @param area its area
+         * @param transmittance its U-value
+         * @param factor temperature factor, 1 against outdoor air, less against unheated rooms
          * @throws IllegalArgumentException if area or U-value is negative or the factor not 0 to 1
          */
         public Element {
@@ -52,6 +56,9 @@ public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, double
     /**
      * Checks the figures.
      *
+     * @param fabric walls, windows, roof and floor
+     * @param volume air volume
+     * @param airChangesPerHour air changes an hour, 0 or more
      * @throws IllegalArgumentException if volume or air changes are negative or not finite
      */
     public RoomHeatLoss {

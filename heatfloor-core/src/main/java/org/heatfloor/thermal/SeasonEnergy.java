@@ -21,6 +21,7 @@ public record SeasonEnergy(double kelvinHours) {
     /**
      * Checks the figure.
      *
+     * @param kelvinHours degree hours, K·h, 0 or more
      * @throws IllegalArgumentException if it is negative or not finite
      */
     public SeasonEnergy {

@@ -33,6 +33,24 @@ public final class ShapeFactor {
     }
 
     /**
+     * One cable deep under an isothermal surface, {@code 2π/ln(4z/D)}, the short form of {@link #buried}.
+     *
+     * @param diameter {@code D}
+     * @param depth of the axis, more than 1.5 times the diameter
+     * @return the shape factor a metre
+     * @throws IllegalArgumentException if the cable is too shallow for the short form
+     */
+    public static double deeplyBuried(Quantity<Length> diameter, Quantity<Length> depth) {
+        double d = Si.positive("diameter", diameter, Units.METRE);
+        double z = Si.positive("depth", depth, Units.METRE);
+        if (!(z > 1.5 * d)) {
+            throw new IllegalArgumentException(
+                    "depth: " + depth + " was given; more than 1.5 times " + diameter + " is expected");
+        }
+        return 2 * Math.PI / Math.log(4 * z / d);
+    }
+
+    /**
      * One cable midway between two isothermal planes, {@code 2π/ln(8z/(πD))}.
      *
      * @param diameter {@code D}

@@ -19,6 +19,8 @@ public record Tariff(BigDecimal pricePerKilowattHour, Currency currency) {
     /**
      * Checks the price.
      *
+     * @param pricePerKilowattHour price of one kilowatt hour
+     * @param currency the currency
      * @throws IllegalArgumentException if it is negative
      */
     public Tariff {

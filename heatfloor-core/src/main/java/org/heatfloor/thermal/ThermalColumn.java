@@ -17,6 +17,8 @@ final class ThermalColumn {
 
     private static final double LONGEST_CELL = 0.001;
     private static final int MOST_CELLS = 40;
+    /** Thinner than this, m, is no layer at all. */
+    private static final double NO_DEPTH = 1e-9;
 
     private final double[] rate;
     private final double[][] vector;
@@ -91,7 +93,7 @@ final class ThermalColumn {
         }
 
         void layer(double thickness, double conductivity, double volumetricHeat) {
-            if (!(thickness > 0)) {
+            if (!(thickness > NO_DEPTH)) {
                 return;
             }
             int cells = (int) Math.min(MOST_CELLS, Math.max(LEAST_CELLS, Math.ceil(thickness / LONGEST_CELL)));

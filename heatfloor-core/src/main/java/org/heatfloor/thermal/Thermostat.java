@@ -27,6 +27,8 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
     /**
      * Checks the hysteresis.
      *
+     * @param hysteresis difference between switching off and on, 0.1 K to 10 K
+     * @param optimalStart whether it heats ahead so that the temperature is reached when a period begins, not from then on
      * @throws IllegalArgumentException if it is not 0.1 K to 10 K
      */
     public Thermostat {
@@ -151,7 +153,8 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
             if (aheadSpan == next) {
                 return target;
             }
-            boolean due = wait <= LONGEST_LEAD_MINUTES && floor.sensorAfter(60.0 * wait) <= target;
+            // Looking ahead every five minutes is close enough.
+            boolean due = wait % 5 == 0 && wait <= LONGEST_LEAD_MINUTES && floor.sensorAfter(60.0 * wait) <= target;
             if (due) {
                 aheadSpan = next;
                 aheadSince = minute;

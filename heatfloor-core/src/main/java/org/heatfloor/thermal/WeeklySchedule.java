@@ -34,6 +34,10 @@ public record WeeklySchedule(Quantity<Temperature> setback, List<Period> periods
         /**
          * Checks the period.
          *
+         * @param days the days
+         * @param from beginning, warm by then
+         * @param to end, later the same day
+         * @param floor floor temperature wanted at the sensor
          * @throws IllegalArgumentException if there is no day, it does not end after it begins or the temperature is not 5
          *     °C to 60 °C
          */
@@ -53,6 +57,8 @@ public record WeeklySchedule(Quantity<Temperature> setback, List<Period> periods
     /**
      * Checks the schedule.
      *
+     * @param setback floor temperature outside the periods
+     * @param periods the periods, not overlapping
      * @throws IllegalArgumentException if periods overlap, one is not warmer than the setback, or the setback is not 5 °C
      *     to 60 °C
      */

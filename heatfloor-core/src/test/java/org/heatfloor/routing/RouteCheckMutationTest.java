@@ -115,6 +115,7 @@ class RouteCheckMutationTest {
                 check().minBendRadius(Amounts.millimetres(20.3)),
                 cable(20, rows())));
         all.add(one("all corners sharper", CheckFindings.BEND, cable(19.5, rows())));
+        all.add(one("length hidden in a fine zigzag", CheckFindings.BEND, zigzag()));
         all.add(one("one sharp corner", CheckFindings.BEND, oneSharpCorner()));
         // studs
         all.add(one("a radius that cuts the inner stud", CheckFindings.STUD, cable(26, rows())));
@@ -143,6 +144,7 @@ class RouteCheckMutationTest {
                 "a kink at the joint",
                 CheckFindings.JOINT,
                 cable("K", length, heating, line(0, 136, 136, 32, 136, 136))));
+        all.add(one("a kink hidden behind a tenth of a millimetre", CheckFindings.JOINT, hiddenKink()));
         all.add(one("a gap at the joint", CheckFindings.JOINT, cable("K", length, heating, line(0, 136, 135, 136))));
         // cold lead's place
         all.add(one(
@@ -235,6 +237,32 @@ class RouteCheckMutationTest {
         points.add(1, new Coordinate(1.836, 0.136));
         double metres = trueLength(20, rows()) + 20 * (2 - Math.PI / 2) / 1000;
         return cable("K", metres, DrawnRoutes.FACTORY.createLineString(points.toArray(new Coordinate[0])), LEAD);
+    }
+
+    /** The lead comes from below and goes on for a tenth of a millimetre before the cable turns into its row. */
+    private static LaidCable hiddenKink() {
+        double[] later = rows();
+        later[0] = 204;
+        List<Coordinate> points = new ArrayList<>(List.of(rounded(20, 7, later).getCoordinates()));
+        points.set(0, new Coordinate(0.204, 0.1359));
+        points.add(1, new Coordinate(0.204, 0.136));
+        return cable(
+                "K",
+                trueLength(20, later) + 0.010,
+                DrawnRoutes.FACTORY.createLineString(points.toArray(new Coordinate[0])),
+                line(0, 136, 70, 100, 140, 20, 204, 20, 204, 135.9));
+    }
+
+    /** The last row drawn as a saw of teeth too fine for spacing, studs and bends to see. */
+    private static LaidCable zigzag() {
+        List<Coordinate> points = new ArrayList<>(List.of(rounded(20, 7, rows()).getCoordinates()));
+        points.remove(points.size() - 1);
+        for (int i = 0; i < 4000; i++) {
+            points.add(new Coordinate(0.2 + 0.0003 * i, 0.544 + (i % 2) * 0.0003));
+        }
+        LineString saw = DrawnRoutes.FACTORY.createLineString(points.toArray(new Coordinate[0]));
+        double metres = saw.getLength() + DrawnBends.shorteningMetres(DrawnLine.of(saw)) + 0.010;
+        return cable("K", metres, saw, LEAD);
     }
 
     @ParameterizedTest(name = "{0}")

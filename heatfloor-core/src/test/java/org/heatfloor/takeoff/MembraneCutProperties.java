@@ -46,7 +46,7 @@ class MembraneCutProperties {
         return CutSearch.best(FloorRegions.polygons(floor), CutSearch.stockOf(membrane), lattice, rule);
     }
 
-    @Property(tries = 40)
+    @Property(tries = 15)
     void piecesTileTheFloorInPhaseAndCanBeCut(
             @ForAll("floors") Polygon floor,
             @ForAll("membranes") Membrane membrane,

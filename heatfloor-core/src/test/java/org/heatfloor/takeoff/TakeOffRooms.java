@@ -72,8 +72,8 @@ final class TakeOffRooms {
     static Arbitrary<Membrane> membranes() {
         return Combinators.combine(
                         millimetres(30, 60),
-                        millimetres(8, 30),
-                        millimetres(6, 60),
+                        millimetres(10, 30),
+                        millimetres(12, 60),
                         Arbitraries.of(MembraneStock.Kind.class))
                 .as((pitch, across, along, kind) -> new Membrane(
                         Amounts.millimetres(pitch),

@@ -39,7 +39,7 @@ class TileLayoutProperties {
         return LayoutBuilder.lay(floor, List.of(), tile, rule);
     }
 
-    @Property(tries = 80)
+    @Property(tries = 40)
     void piecesJointsAndGapsAddUpToTheFloor(@ForAll("floors") Polygon floor, @ForAll("tiles") TileSpec tile) {
         TileLayout layout = lay(floor, tile, LayoutRule.USUAL);
         List<Polygon> shapes = layout.pieces().stream().map(TilePiece::shape).toList();
@@ -62,7 +62,7 @@ class TileLayoutProperties {
                 .isTrue();
     }
 
-    @Property(tries = 60)
+    @Property(tries = 30)
     void piecesKeepTheJointAndTheGap(@ForAll("floors") Polygon floor, @ForAll("tiles") TileSpec tile) {
         TileLayout layout = lay(floor, tile, LayoutRule.USUAL);
         double joint = tile.jointMetres();
@@ -81,7 +81,7 @@ class TileLayoutProperties {
         }
     }
 
-    @Property(tries = 80)
+    @Property(tries = 40)
     void reuseLiesBetweenItsBoundAndNone(@ForAll("floors") Polygon floor, @ForAll("tiles") TileSpec tile) {
         TileLayout layout = lay(floor, tile, LayoutRule.USUAL);
         assertThat(layout.tilesNeeded()).isBetween(layout.lowerBound(), layout.tilesWithoutReuse());

@@ -25,7 +25,7 @@ final class WorkedChecks {
     private WorkedChecks() {}
 
     static double value(String quantity, String inputs) {
-        String[] text = inputs.split(" (?![^(]*\\))");
+        String[] text = inputs.split(" (?![^(]*\\))", -1);
         double[] x = Arrays.stream(text).mapToDouble(WorkedChecks::number).toArray();
         return switch (quantity) {
             case "combed thickness mm" -> mm(trowel(text, x).combedThickness());
@@ -270,7 +270,7 @@ final class WorkedChecks {
     }
 
     private static double bays(String quantity, double[] x) {
-        String[] words = quantity.split(" ");
+        String[] words = quantity.split(" ", -1);
         MovementRule rule =
                 switch (words[words.length - 1]) {
                     case "EJ171_INTERIOR" -> MovementRule.EJ171_INTERIOR;

@@ -3,6 +3,8 @@ package org.heatfloor.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.heatfloor.quantity.Amounts;
 import org.junit.jupiter.api.Test;
 
@@ -40,5 +42,108 @@ class FloorFieldTest {
         double supplied = Floors.value(field.supplied());
         double lost = Floors.value(field.upward()) + Floors.value(field.downward());
         assertThat(lost).isCloseTo(supplied, within(1e-9 * supplied));
+    }
+
+    /** A U-turn in a patch of 300 mm against three-dimensional finite volumes. */
+    @Test
+    void turnAgreesWithFiniteVolumes() {
+        List<double[]> path = new ArrayList<>();
+        path.add(new double[] {0.1, 0});
+        path.add(new double[] {0.1, 0.15});
+        for (int a = 1; a < 24; a++) {
+            double angle = Math.PI * (1 - a / 24.0);
+            path.add(new double[] {0.15 + 0.05 * Math.cos(angle), 0.15 + 0.05 * Math.sin(angle)});
+        }
+        path.add(new double[] {0.2, 0.15});
+        path.add(new double[] {0.2, 0});
+        double[][] route = path.toArray(new double[0][]);
+        BuildUp buildUp = BuildUp.of(List.of(
+                Floors.layer(9, 1.3, false),
+                Floors.layer(12.6, 1.0, true),
+                Floors.layer(2.7, 1.0, false),
+                Floors.layer(18, 0.13, false)));
+        FloorField field = FloorField.builder(buildUp, Floors.climate(22, 12, 2), FloorShape.rectangle(0, 0, 0.3, 0.3))
+                .law(Floors.film(11))
+                .cable(CableRun.of(Floors.cable(11, 2.5, 6.5), route))
+                .solve();
+
+        // Rows of cells from below: plywood, then mortar with the axis, 27.2 mm up, in the middle of a row, then tile.
+        double[] levels = {
+            0, 3, 6, 9, 12, 14, 16, 18, 19.35, 20.7, 22.5, 24.3, 26.2, 28.2, 29.8, 31.5, 33.3, 34.8, 36.3, 37.8, 39.3,
+            40.8, 42.3
+        };
+        double[] z = new double[levels.length];
+        double[] k = new double[levels.length - 1];
+        for (int i = 0; i < z.length; i++) {
+            z[i] = levels[i] / 1000;
+        }
+        int axisRow = -1;
+        for (int i = 0; i < k.length; i++) {
+            double middle = (levels[i] + levels[i + 1]) / 2;
+            k[i] = middle < 18 ? 0.13 : middle < 33.3 ? 1.0 : 1.3;
+            if (Math.abs(middle - 27.2) < 1e-9) {
+                axisRow = i;
+            }
+        }
+        int n = 75;
+        FiniteVolumePatch patch = new FiniteVolumePatch(0.3, 0.3, n, n, z, k);
+        patch.path(route, axisRow, 11);
+        patch.solve(11, 22, 2, 12);
+        double worst = 0;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double difference = Floors.celsius(field.at(patch.x(i), patch.y(j))) - patch.surface(i, j, 11, 22);
+                worst = Math.max(worst, Math.abs(difference));
+            }
+        }
+        assertThat(worst).isLessThan(0.03);
+    }
+
+    @Test
+    void sensorMidwayReadsWhatTheSectionSays() {
+        EmbeddedCable cable = Floors.cable(11, 2.5, 6.5);
+        FloorField field = rows(2.4, 1.96, 0.1, cable);
+        SensorReading sensor = field.sensorAt(1.2, 1.0);
+        double plane = Floors.celsius(SteadySection.of(Floors.washroom(), CLIMATE, cable, Amounts.metres(0.1))
+                .plane());
+        ModeTransfer transfer = new ModeTransfer(LayerStack.of(Floors.washroom()), 0.0065, CLIMATE.filmBelowSi());
+        double film = Floors.value(field.film());
+        double midway = plane;
+        for (int n = 1; n < 40_000; n++) {
+            double weight = n == 39_999 ? 0.5 : 1;
+            midway += weight
+                    * (n % 2 == 0 ? 2 : -2)
+                    * 110
+                    * transfer.at(20 * Math.PI * n).plane(film);
+        }
+        assertThat(Floors.celsius(sensor.reading())).isCloseTo(midway, within(0.03));
+        assertThat(Floors.value(sensor.aboveMean()))
+                .isCloseTo(
+                        Floors.celsius(sensor.reading())
+                                - Floors.celsius(field.heated().mean()),
+                        within(1e-9));
+    }
+
+    @Test
+    void gapShowsAsColdPlace() {
+        FloorFieldBuilder builder =
+                FloorField.builder(Floors.washroom(), CLIMATE, FloorShape.rectangle(0, 0, 2.4, 1.96));
+        int n = 0;
+        for (double[][] run : Floors.parallel(2.4, 1.96, 0.1)) {
+            if (n++ != 12) {
+                builder.cable(CableRun.of(Floors.cable(11, 2.5, 6.5), run));
+            }
+        }
+        FloorField field = builder.heatedWithin(Amounts.metres(0.05)).solve();
+        SurfaceSummary floor = field.floor();
+        assertThat(floor.coldest().xMetres()).isCloseTo(1.25, within(0.01));
+        assertThat(Floors.celsius(field.at(1.25, 1)))
+                .isLessThan(Floors.celsius(field.heated().min()));
+        assertThat(Floors.value(field.heatedBy(0).area())).isCloseTo(0.1 * 1.96, within(0.02));
+        double[][] grid = field.celsiusGrid();
+        assertThat(grid[10][10])
+                .isCloseTo(
+                        Floors.celsius(field.at(10 * Floors.value(field.stepX()), 10 * Floors.value(field.stepY()))),
+                        within(1e-9));
     }
 }

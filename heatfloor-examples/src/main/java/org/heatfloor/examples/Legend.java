@@ -9,6 +9,7 @@ final class Legend {
 
     static final double SENSOR = 2.4;
     private static final double JOINT = 2.2;
+    private static final double END = 3;
     private static final double STEP = 5.2;
     private static final double SAMPLE = 14;
     private static final int COLUMNS = 36;
@@ -139,6 +140,6 @@ final class Legend {
     }
 
     static void end(Pen pen, Point2D at, Color colour) {
-        pen.circle(at, JOINT, colour, colour);
+        pen.diamond(at, END, colour);
     }
 }

@@ -11,6 +11,8 @@ enum LineKind {
     NARROW(0.25, ""),
     /** 01.2: edges. */
     WIDE(0.5, ""),
+    /** Ground under a line that runs close beside another. */
+    CASING(0.9, ""),
     /** 02.2 in a width between, so that leads stand back behind the heating cable. */
     DASHED(0.35, "12 3"),
     /** 04.1: limits that are not edges. */

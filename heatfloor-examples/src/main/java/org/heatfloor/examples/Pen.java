@@ -111,6 +111,20 @@ final class Pen {
         graphics.draw(circle);
     }
 
+    /** A white diamond with an edge of the colour. */
+    void diamond(Point2D centre, double size, Color edge) {
+        GeneralPath path = new GeneralPath();
+        path.moveTo(units(centre.getX() - size / 2), units(centre.getY()));
+        path.lineTo(units(centre.getX()), units(centre.getY() - size / 2));
+        path.lineTo(units(centre.getX() + size / 2), units(centre.getY()));
+        path.lineTo(units(centre.getX()), units(centre.getY() + size / 2));
+        path.closePath();
+        graphics.setColor(Color.WHITE);
+        graphics.fill(path);
+        use(LineKind.WIDE, edge);
+        graphics.draw(path);
+    }
+
     void triangle(Point2D tip, double direction, double size, Color colour) {
         GeneralPath path = new GeneralPath();
         path.moveTo(units(tip.getX()), units(tip.getY()));
@@ -140,7 +154,7 @@ final class Pen {
     /** Text on its own ground, centred on the point. */
     void label(String text, Point2D centre, double height, Color colour, Color ground) {
         double width = width(text, height) + 1;
-        filledBox(centre.getX() - width / 2, centre.getY() - height * 0.65, width, height * 1.3, ground);
+        filledBox(centre.getX() - width / 2, centre.getY() - height * 0.58, width, height * 1.16, ground);
         text(text, centre.getX(), centre.getY() + height * 0.36, height, Anchor.MIDDLE, colour);
     }
 

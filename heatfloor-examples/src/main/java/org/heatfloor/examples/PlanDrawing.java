@@ -13,12 +13,12 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.MultiLineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
@@ -181,7 +181,10 @@ final class PlanDrawing {
     }
 
     private void cable(PlanSheet.Run run, Color colour) {
-        run.coldLeads().forEach(lead -> pen.draw(lead, LineKind.DASHED, Pen.INK));
+        for (LineString lead : run.coldLeads()) {
+            pen.draw(lead, LineKind.CASING, Color.WHITE);
+            pen.draw(lead, LineKind.DASHED, Pen.INK);
+        }
         run.sensor().ifPresent(s -> pen.draw(s.lead(), LineKind.DOTTED, Pen.INK));
         run.spare().ifPresent(s -> pen.draw(s.lead(), LineKind.DOTTED, Pen.INK));
         pen.draw(run.heating(), LineKind.WIDE, colour);
@@ -235,8 +238,19 @@ final class PlanDrawing {
         numbered.addAll(labels.numbered());
         for (int i = 0; sheet.cables().size() > 1 && i < sheet.cables().size(); i++) {
             PlanSheet.Run run = sheet.cables().get(i);
-            LengthIndexedLine line = new LengthIndexedLine(run.heating());
-            pen.label(run.name(), pen.at(line.extractPoint(line.getEndIndex() / 2)), Pen.TEXT, colour(i), Color.WHITE);
+            pen.label(run.name(), pen.at(middleOfLongest(run.heating())), Pen.TEXT, colour(i), Color.WHITE);
         }
+    }
+
+    /** The middle of a line's longest straight piece, where a name hides least. */
+    private static Coordinate middleOfLongest(LineString line) {
+        Coordinate[] c = line.getCoordinates();
+        int longest = 1;
+        for (int i = 2; i < c.length; i++) {
+            if (c[i].distance(c[i - 1]) > c[longest].distance(c[longest - 1]) + 1e-6) {
+                longest = i;
+            }
+        }
+        return LineSegment.midPoint(c[longest - 1], c[longest]);
     }
 }

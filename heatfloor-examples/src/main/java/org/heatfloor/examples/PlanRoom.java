@@ -78,7 +78,7 @@ public final class PlanRoom {
         results.write(Map.of(
                 "plan.json", PlanFile.text(plan, findings, unit),
                 "plan.svg", PlanDrawing.svg(PlanSheets.of(room, plan))));
-        Summary.of(plan, findings, unit).forEach(out::println);
+        Summary.of(plan, findings, room).forEach(out::println);
         return plan.status() == Plan.Status.COMPLETE ? COMPLETE : IMPOSSIBLE;
     }
 

@@ -37,7 +37,7 @@ final class PlanSheets {
                 .region();
         return new PlanSheet(
                 plan.room(),
-                Summary.headline(plan),
+                Summary.headline(plan, file.coordinateUnit()),
                 file.coordinateUnit(),
                 file.room().polygon(),
                 Optional.of(free.getBoundary()),

@@ -201,6 +201,9 @@ final class RoomFileReader {
         Optional<Point> origin =
                 s.has("origin") ? s.shape("origin", unit, Set.of(POINT)).map(Point.class::cast) : s.absent("origin");
         Optional<Quantity<Angle>> angle = s.quantityIfGiven("angle", Bounds.of(Units.DEGREE, -360, 360));
+        if (s.has("angle") && !s.has("origin")) {
+            s.fault("angle", "an angle without an origin", "an origin beside the angle, or neither,");
+        }
         Optional<MembraneStock> sheet = s.sectionIfGiven("sheet", x -> stock(x, MembraneStock.Kind.SHEET));
         Optional<MembraneStock> roll = s.sectionIfGiven("roll", x -> stock(x, MembraneStock.Kind.ROLL));
         if (s.has("sheet") && s.has("roll")) {

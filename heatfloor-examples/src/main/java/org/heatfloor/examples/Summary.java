@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.heatfloor.electrical.Circuit;
+import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.plan.CableHeat;
@@ -27,27 +29,39 @@ final class Summary {
     private final Plan plan;
     private final List<Finding> findings;
     private final UserUnits units;
+    private final Set<String> cables;
     private final List<String> lines = new ArrayList<>();
 
-    private Summary(Plan plan, List<Finding> findings, LengthUnit unit) {
+    private Summary(Plan plan, List<Finding> findings, RoomFile file) {
         this.plan = plan;
+        this.cables = file.cable().catalogue().stream().map(HeatingCable::name).collect(Collectors.toSet());
         this.findings = findings.stream()
-                .sorted(Comparator.comparing(Finding::severity))
+                .sorted(Comparator.comparing(Finding::severity).thenComparing(f -> !choice(f)))
                 .toList();
-        this.units = new UserUnits(unit);
+        this.units = new UserUnits(file.coordinateUnit());
     }
 
-    static List<String> of(Plan plan, List<Finding> findings, LengthUnit unit) {
-        Summary summary = new Summary(plan, findings, unit);
+    static List<String> of(Plan plan, List<Finding> findings, RoomFile file) {
+        Summary summary = new Summary(plan, findings, file);
         summary.write();
         return List.copyOf(summary.lines);
     }
 
+    /** Whether a finding tells of a cable, taken or not, which a reader asks for before anything else. */
+    private boolean choice(Finding finding) {
+        return cables.contains(finding.subject());
+    }
+
     /** The status with the cables and their load, for a title. */
-    static String headline(Plan plan) {
+    static String headline(Plan plan, LengthUnit unit) {
         String status = plan.status().name().toLowerCase(Locale.ROOT);
         if (plan.cables().isEmpty()) {
-            return status + ": no cable is drawn; the findings say what would make it possible";
+            UserUnits units = new UserUnits(unit);
+            return status + ": no cable of the catalogue can be laid here as asked"
+                    + plan.fittingLengths().stream()
+                            .map(f -> "; " + units.longLength(f.shortest()) + " to " + units.longLength(f.longest())
+                                    + " would fit the " + f.part())
+                            .collect(Collectors.joining());
         }
         double watts = plan.cables().stream()
                 .mapToDouble(c ->

@@ -1,10 +1,17 @@
 package org.heatfloor.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class RandomRoomsTest {
 
@@ -16,6 +23,29 @@ class RandomRoomsTest {
         }
         assertThat(RandomRooms.room(1, 5).roomFile(2, 10))
                 .isNotEqualTo(RandomRooms.room(2, 5).roomFile(2, 10));
+    }
+
+    @Test
+    void writesRoomFilesThatTheReaderTakes(@TempDir Path folder) throws IOException, BadRoomFile {
+        for (int number = 0; number < 90; number++) {
+            RandomRoom room = RandomRooms.room(RandomRooms.SEED, number);
+            Path file = folder.resolve(number + ".json");
+            new ObjectMapper().writeValue(file.toFile(), room.roomFile(1 + number % 2, 10));
+            RouterCase read = PrototypeComparison.routerCase(RoomFileReader.read(file));
+            assertThat(read.room().area().getValue().doubleValue())
+                    .isCloseTo(room.floor().getArea() / 1e6, within(1e-9));
+            assertThat(read.keepOuts()).hasSameSizeAs(room.obstacles());
+            assertThat(read.start().distance(RouterCase.metres(room.start()))).isLessThan(1e-9);
+        }
+    }
+
+    @Test
+    void hasAPrototypeFigureForEveryRouterRoom() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("rooms", "router"))) {
+            assertThat(files.map(file -> file.getFileName().toString().replace(".json", "")))
+                    .containsExactlyInAnyOrderElementsOf(
+                            PrototypeComparison.prototypeTurns().keySet());
+        }
     }
 
     @Test

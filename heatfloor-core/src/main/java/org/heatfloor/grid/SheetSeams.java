@@ -1,0 +1,158 @@
+package org.heatfloor.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.heatfloor.area.TradeLength;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
+import org.heatfloor.finding.Source;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/**
+ * Sheets or strips of a roll laid so that the studs stay in phase from one to the next: each is used by a whole number of
+ * studs, so what is left over at its edge is cut off, and the seams run along channel lines. The first sheet begins one
+ * channel line before the grid's first column and row, its width along the rows.
+ */
+public final class SheetSeams {
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private final ChannelGrid grid;
+    private final double pitchMetres;
+    private final List<Seam> seams;
+    private final List<Finding> findings;
+
+    private SheetSeams(ChannelGrid grid, double pitchMetres, List<Seam> seams, List<Finding> findings) {
+        this.grid = grid;
+        this.pitchMetres = pitchMetres;
+        this.seams = List.copyOf(seams);
+        this.findings = List.copyOf(findings);
+    }
+
+    /**
+     * The seams of a grid.
+     *
+     * @param grid the channels
+     * @param stock how the membrane is sold
+     * @return seams and findings
+     * @throws IllegalArgumentException if a sheet is smaller than a stud pitch
+     */
+    public static SheetSeams of(ChannelGrid grid, MembraneStock stock) {
+        double pitch = Si.positive("stud pitch", grid.lattice().pitch(), Units.METRE);
+        List<Finding> findings = new ArrayList<>();
+        String kind = stock.kind().name().toLowerCase(Locale.ROOT);
+        int across = studs(kind + " width", stock.width(), pitch, findings);
+        int along = studs(kind + " length", stock.length(), pitch, findings);
+        List<Seam> seams = new ArrayList<>();
+        for (int column = across - 1; column < grid.columns(); column += across) {
+            int crossing = 0;
+            for (int row = 0; row < grid.rows(); row++) {
+                crossing += grid.isFreeEast(column - 1, row) && grid.isFreeEast(column, row) ? 1 : 0;
+            }
+            seams.add(seam(
+                    "column " + column, grid.junction(column, 0), grid.junction(column, grid.rows() - 1), crossing));
+        }
+        for (int row = along - 1; row < grid.rows(); row += along) {
+            int crossing = 0;
+            for (int column = 0; column < grid.columns(); column++) {
+                crossing += grid.isFreeNorth(column, row - 1) && grid.isFreeNorth(column, row) ? 1 : 0;
+            }
+            seams.add(seam("row " + row, grid.junction(0, row), grid.junction(grid.columns() - 1, row), crossing));
+        }
+        return new SheetSeams(grid, pitch, seams, findings);
+    }
+
+    private static Seam seam(String where, Coordinate from, Coordinate to, int crossing) {
+        return new Seam("seam along " + where, FACTORY.createLineString(new Coordinate[] {from, to}), crossing);
+    }
+
+    private static int studs(String what, Quantity<Length> size, double pitch, List<Finding> findings) {
+        double metres = Si.positive(what, size, Units.METRE);
+        int whole = (int) Math.floor(metres / pitch + 1e-6);
+        if (whole < 1) {
+            throw new IllegalArgumentException(what + ": " + size + " was given; at least one stud pitch is expected");
+        }
+        double rest = metres - whole * pitch;
+        if (rest > 0.0005) {
+            findings.add(Finding.of(
+                    Severity.NOTE,
+                    what,
+                    "It is not a whole number of studs; cut off " + QuantityText.number(rest * 1000, 1) + " mm to keep "
+                            + whole + " studs in phase with the next one.",
+                    Amounts.metres(rest),
+                    Amounts.metres(0.0005),
+                    Source.derived("size less whole stud pitches")));
+        }
+        return whole;
+    }
+
+    /**
+     * The seams, those along columns first.
+     *
+     * @return the list
+     */
+    public List<Seam> seams() {
+        return seams;
+    }
+
+    /**
+     * Whether the stock's sizes keep the studs in phase.
+     *
+     * @return findings, empty when they are whole numbers of studs
+     */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /**
+     * What it costs when a sheet slips along a seam. Only the part of the slip beyond whole pitches counts,
+     * {@code e = |x − p·round(x/p)|}. A straight cable still passes while {@code e ≤ p − D − d} (pitch less stud less cable:
+     * the play in the channel); beyond that each run across the seam must zigzag, at least
+     * {@code √(p² + e²) − p} longer each. At most one run in every spacing crosses.
+     *
+     * @param seam a seam of this grid
+     * @param slip how far the sheet slipped along the seam
+     * @param cableDiameter the cable
+     * @param spacing least spacing of runs
+     * @return a note when the cable still passes straight, else a warning with the number of runs
+     * @throws IllegalArgumentException if a figure is out of range
+     */
+    public Finding slipped(Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, TradeLength spacing) {
+        double metres = Si.notNegative("slip", slip, Units.METRE);
+        double diameter = Si.positive("cable diameter", cableDiameter, Units.METRE);
+        double stud = Si.positive("stud diameter", grid.lattice().studDiameter(), Units.METRE);
+        double step = Si.positive("spacing", spacing.with(grid.lattice().pitch()), Units.METRE);
+        double off = Math.abs(metres - pitchMetres * Math.rint(metres / pitchMetres));
+        double play = pitchMetres - stud - diameter;
+        Source source = Source.derived("pitch less stud less cable diameter");
+        if (off <= play + 1e-12) {
+            return Finding.of(
+                    Severity.NOTE,
+                    seam.name(),
+                    "The sheets are out of phase, but the cable passes straight.",
+                    Amounts.metres(off),
+                    Amounts.metres(Math.max(0, play)),
+                    source);
+        }
+        int every = Math.max(1, (int) Math.ceil(step / pitchMetres - 1e-9));
+        int runs = (seam.crossingChannels() + every - 1) / every;
+        double longer = runs * (Math.hypot(pitchMetres, off) - pitchMetres);
+        return Finding.of(
+                Severity.WARNING,
+                seam.name(),
+                "The sheets are out of phase: up to " + runs + " runs across the seam have to zigzag and take "
+                        + QuantityText.number(longer * 1000, 0) + " mm more cable; shift the sheet by "
+                        + QuantityText.number(off * 1000, 1) + " mm.",
+                Amounts.metres(off),
+                Amounts.metres(Math.max(0, play)),
+                source);
+    }
+}

@@ -1,0 +1,231 @@
+package org.heatfloor.area;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+
+/** What must hold for every room. */
+class AreaProperties {
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+    private static final Quantity<Length> PITCH = Amounts.millimetres(34);
+
+    private static final AreaRules NO_DEAD_SPACE = new AreaRules(TradeLength.studs(0), Amounts.metres(0));
+
+    /** A micrometre of grid along some 60 m of edges. */
+    private static final double GRID_SQUARE_METRES = 60e-6;
+
+    /** An outline with keep-outs, all in one frame, as plain geometry. */
+    private record Plan(Polygon outline, List<Geometry> shapes, List<Double> clearances, double wallClearance) {
+
+        static Plan random(RandomRooms.Shape shape, long seed) {
+            Random random = new Random(seed);
+            Polygon outline = RandomRooms.outline(shape, seed);
+            List<Geometry> shapes = new ArrayList<>();
+            List<Double> clearances = new ArrayList<>();
+            Coordinate inside = outline.getInteriorPoint().getCoordinate();
+            for (int i = 0; i < 3; i++) {
+                Coordinate other = RandomRooms.place(outline, random);
+                Geometry line = FACTORY.createLineString(new Coordinate[] {inside, other});
+                shapes.add(
+                        switch (random.nextInt(3)) {
+                            case 0 -> FACTORY.createPoint(inside);
+                            case 1 -> line.buffer(0.05 + 0.2 * random.nextDouble(), 1);
+                            default -> line;
+                        });
+                clearances.add(random.nextInt(3) == 0 ? 0 : 0.25 * random.nextDouble());
+            }
+            return new Plan(outline, shapes, clearances, 0.12 * random.nextDouble());
+        }
+
+        Plan moved(AffineTransformation move) {
+            return new Plan(
+                    (Polygon) move.transform(outline),
+                    shapes.stream().map(move::transform).toList(),
+                    clearances,
+                    wallClearance);
+        }
+
+        List<KeepOut> keepOuts(Unit<Length> unit, double factor, double extraClearance) {
+            List<KeepOut> out = new ArrayList<>();
+            for (int i = 0; i < shapes.size(); i++) {
+                TradeLength clearance = TradeLength.of(Amounts.metres(clearances.get(i) + extraClearance));
+                Geometry shape =
+                        AffineTransformation.scaleInstance(factor, factor).transform(shapes.get(i));
+                if (shape instanceof org.locationtech.jts.geom.Point point) {
+                    out.add(KeepOut.round(
+                            "flange", KeepOutKind.TOILET_FLANGE, point, unit, Amounts.millimetres(110), clearance));
+                } else {
+                    out.add(KeepOut.of("thing " + i, KeepOutKind.OTHER, shape, unit, clearance));
+                }
+            }
+            return out;
+        }
+
+        HeatableArea heatable(Unit<Length> unit, double factor, int keepOuts, double extraClearance) {
+            Geometry scaled = AffineTransformation.scaleInstance(factor, factor).transform(outline);
+            return HeatableArea.of(
+                    Room.of((Polygon) scaled, unit),
+                    TradeLength.of(Amounts.metres(wallClearance + extraClearance)),
+                    keepOuts(unit, factor, extraClearance).subList(0, keepOuts),
+                    PITCH,
+                    NO_DEAD_SPACE);
+        }
+
+        HeatableArea heatable() {
+            return heatable(Units.METRE, 1, shapes.size(), 0);
+        }
+    }
+
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    void moving_turning_and_mirroring_change_no_area(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
+        Plan plan = Plan.random(shape, seed);
+        HeatableArea here = plan.heatable();
+        Random random = new Random(seed);
+
+        for (AffineTransformation move : List.of(
+                AffineTransformation.translationInstance(10 * random.nextDouble(), -10 * random.nextDouble()),
+                new AffineTransformation(0, -1, 0, 1, 0, 0),
+                AffineTransformation.reflectionInstance(1, 0))) {
+            HeatableArea there = plan.moved(move).heatable();
+            assertThat(region(there)).isCloseTo(region(here), within(GRID_SQUARE_METRES));
+            assertThat(squareMetres(there.floorArea())).isCloseTo(squareMetres(here.floorArea()), within(1e-9));
+        }
+    }
+
+    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    void the_unit_of_the_coordinates_changes_no_area(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
+        Plan plan = Plan.random(shape, seed);
+        HeatableArea metres = plan.heatable();
+
+        assertThat(region(plan.heatable(Units.MILLIMETRE, 1000, 3, 0)))
+                .isCloseTo(region(metres), within(GRID_SQUARE_METRES));
+        assertThat(region(plan.heatable(Units.INCH, 1 / 0.0254, 3, 0)))
+                .isCloseTo(region(metres), within(GRID_SQUARE_METRES));
+    }
+
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    void one_keep_out_more_never_leaves_more_and_a_wider_clearance_neither(
+            @ForAll RandomRooms.Shape shape, @ForAll long seed) {
+        Plan plan = Plan.random(shape, seed);
+        double before = region(plan.heatable(Units.METRE, 1, 0, 0));
+        for (int keepOuts = 1; keepOuts <= 3; keepOuts++) {
+            double after = region(plan.heatable(Units.METRE, 1, keepOuts, 0));
+            assertThat(after).isLessThanOrEqualTo(before + GRID_SQUARE_METRES);
+            before = after;
+        }
+        for (double wider : new double[] {0.001, 0.02, 0.2}) {
+            double after = region(plan.heatable(Units.METRE, 1, 3, wider));
+            assertThat(after).isLessThanOrEqualTo(before + GRID_SQUARE_METRES);
+            before = after;
+        }
+    }
+
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    void heatable_kept_out_and_dead_are_the_floor(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
+        Plan plan = Plan.random(shape, seed);
+        HeatableArea area = HeatableArea.of(
+                Room.of(plan.outline(), Units.METRE),
+                TradeLength.of(Amounts.metres(plan.wallClearance())),
+                plan.keepOuts(Units.METRE, 1, 0),
+                PITCH);
+
+        double dead = area.deadSpaces().stream()
+                .mapToDouble(d -> squareMetres(d.area()))
+                .sum();
+        double taken =
+                area.taken().stream().mapToDouble(t -> squareMetres(t.area())).sum();
+        double parts = area.parts().stream().mapToDouble(Geometry::getArea).sum();
+        assertThat(taken + parts + dead).isCloseTo(squareMetres(area.floorArea()), within(GRID_SQUARE_METRES));
+        assertThat(taken).isCloseTo(squareMetres(area.keptOutArea()), within(GRID_SQUARE_METRES));
+        assertThat(dead).isCloseTo(squareMetres(area.deadArea()), within(GRID_SQUARE_METRES));
+    }
+
+    /** The drawn region against the drawn shapes, with distances the offset code has no part in. */
+    @Property(tries = 1_000, edgeCases = EdgeCasesMode.NONE)
+    void the_region_keeps_every_clearance(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
+        Plan plan = Plan.random(shape, seed);
+        Geometry region = plan.heatable().region();
+        if (region.isEmpty()) {
+            return;
+        }
+        if (plan.wallClearance() > 0) {
+            assertThat(region.distance(plan.outline().getBoundary())).isGreaterThanOrEqualTo(plan.wallClearance());
+        }
+        for (KeepOut keepOut : plan.keepOuts(Units.METRE, 1, 0)) {
+            double needed = keepOut.clearanceMetres(0.034);
+            if (needed > 0) {
+                assertThat(region.distance(keepOut.shape()) - keepOut.radiusMetres())
+                        .isGreaterThanOrEqualTo(needed);
+            }
+        }
+    }
+
+    @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
+    void a_polygon_walked_as_wall_runs_comes_back(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
+        Polygon outline = FACTORY.createPolygon(
+                RandomRooms.outline(shape, seed).getExteriorRing().getCoordinates());
+        Coordinate[] ring = outline.getCoordinates();
+        int count = ring.length - 1;
+        if (outline.getArea() < 1e-3 || shortestSide(ring) < 0.001) {
+            return;
+        }
+        WallRuns runs = WallRuns.start();
+        for (int i = 0; i < count; i++) {
+            Coordinate a = ring[i];
+            Coordinate b = ring[i + 1];
+            Coordinate c = ring[(i + 2) % count];
+            double turn = Math.atan2(c.y - b.y, c.x - b.x) - Math.atan2(b.y - a.y, b.x - a.x);
+            turn = Math.IEEEremainder(turn, 2 * Math.PI);
+            if (Math.abs(turn) > Math.PI - 2e-6) {
+                return;
+            }
+            runs.wall("wall " + i, Amounts.metres(a.distance(b))).turn(Amounts.of(turn, Units.RADIAN));
+        }
+
+        SurveyedRoom surveyed = runs.close();
+
+        AffineTransformation home = AffineTransformation.translationInstance(-ring[0].x, -ring[0].y);
+        home.rotate(-Math.atan2(ring[1].y - ring[0].y, ring[1].x - ring[0].x));
+        Coordinate[] expected = home.transform(outline).getCoordinates();
+        Coordinate[] found = surveyed.room().polygon().getCoordinates();
+        assertThat(found).hasSameSizeAs(expected);
+        for (int i = 0; i < expected.length; i++) {
+            assertThat(found[i].distance(expected[i])).isLessThan(1e-9);
+        }
+        assertThat(Si.in("misclosure", surveyed.misclosure(), Units.METRE)).isLessThan(1e-9);
+    }
+
+    private static double shortestSide(Coordinate[] ring) {
+        double shortest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i + 1 < ring.length; i++) {
+            shortest = Math.min(shortest, ring[i].distance(ring[i + 1]));
+        }
+        return shortest;
+    }
+
+    private static double region(HeatableArea area) {
+        return area.region().getArea();
+    }
+
+    private static double squareMetres(Quantity<javax.measure.quantity.Area> area) {
+        return Si.in("area", area, Units.SQUARE_METRE);
+    }
+}

@@ -1,0 +1,254 @@
+package org.heatfloor.area;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import org.heatfloor.finding.Severity;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKTReader;
+
+class HeatableAreaTest {
+
+    private static final Quantity<Length> PITCH = Amounts.millimetres(40);
+    private static final Room ROOM = Room.ofWkt("POLYGON ((0 0, 4 0, 4 3, 0 3, 0 0))", Units.METRE);
+
+    @Test
+    void a_bare_rectangle_loses_its_strip() {
+        HeatableArea area = HeatableArea.of(ROOM, mm(100), List.of(), PITCH);
+
+        assertThat(value(area.floorArea())).isCloseTo(12, within(1e-12));
+        // 3.8 by 2.8 m by hand; never more, and at most 0.13 % of the clearance along 13.2 m less.
+        assertThat(value(area.heatableArea())).isLessThan(10.64).isGreaterThan(10.64 - 13.3 * 0.1 * 0.0013);
+        assertThat(area.heatableShare().getValue().doubleValue()).isCloseTo(10.64 / 12, within(2e-4));
+        assertThat(area.taken()).singleElement().satisfies(t -> assertThat(t.name())
+                .isEqualTo("strip along the walls"));
+    }
+
+    @Test
+    void clearances_in_studs_follow_the_pitch() {
+        KeepOut pan = KeepOut.round(
+                "pan",
+                KeepOutKind.TOILET_FLANGE,
+                (Point) wkt("POINT (2 1.5)"),
+                Units.METRE,
+                Amounts.millimetres(110),
+                UsualClearance.of(KeepOutKind.TOILET_FLANGE).clearance());
+
+        double fine = value(HeatableArea.of(ROOM, mm(0), List.of(pan), Amounts.millimetres(30))
+                .keptOutArea());
+        double coarse = value(HeatableArea.of(ROOM, mm(0), List.of(pan), Amounts.millimetres(40))
+                .keptOutArea());
+
+        assertThat(fine).isCloseTo(Math.PI * Math.pow(0.055 + 7 * 0.030, 2), within(0.001));
+        assertThat(coarse).isCloseTo(Math.PI * Math.pow(0.055 + 7 * 0.040, 2), within(0.001));
+    }
+
+    @Test
+    void a_movement_joint_parts_the_region_even_without_clearance() {
+        KeepOut joint =
+                KeepOut.of("joint", KeepOutKind.MOVEMENT_JOINT, wkt("LINESTRING (1.5 0, 1.5 3)"), Units.METRE, mm(0));
+
+        HeatableArea area = HeatableArea.of(ROOM, mm(100), List.of(joint), PITCH);
+
+        assertThat(area.parts()).hasSize(2);
+        assertThat(area.parts().get(0).getArea())
+                .isGreaterThan(area.parts().get(1).getArea());
+    }
+
+    @Test
+    void a_slot_between_two_wider_parts_is_a_neck_and_stays_heatable() {
+        // A slot of 230 mm in the wall between two parts leaves 30 mm at a clearance of 100 mm.
+        Room two = Room.ofWkt(
+                "POLYGON ((0 0, 4 0, 4 1, 4.2 1, 4.2 0, 8 0, 8 3, 4.2 3, 4.2 1.23, 4 1.23, 4 3, 0 3, 0 0))",
+                Units.METRE);
+
+        HeatableArea area = HeatableArea.of(two, mm(100), List.of(), PITCH);
+
+        assertThat(area.deadSpaces()).isEmpty();
+        assertThat(area.parts()).hasSize(1);
+        assertThat(area.necks(PITCH)).singleElement().satisfies(neck -> {
+            assertThat(neck.joinedParts()).isEqualTo(2);
+            assertThat(neck.narrowerThan()).isEqualTo(Amounts.metres(0.04));
+            assertThat(neck.shape().getArea()).isBetween(0.005, 0.016);
+        });
+        assertThat(area.necks(Amounts.millimetres(25))).isEmpty();
+    }
+
+    @Test
+    void a_blind_strip_is_dead_space() {
+        // The same strip closed at one end by the corner: nothing to join.
+        KeepOut cupboard = KeepOut.of(
+                "cupboard",
+                KeepOutKind.FIXED_FURNITURE,
+                wkt("POLYGON ((2 0.15, 4 0.15, 4 0.7, 2 0.7, 2 0.15))"),
+                Units.METRE,
+                mm(30));
+
+        HeatableArea area = HeatableArea.of(ROOM, mm(100), List.of(cupboard), PITCH);
+
+        assertThat(area.deadSpaces()).singleElement().satisfies(dead -> {
+            assertThat(dead.reason()).isEqualTo(DeadSpace.Reason.TOO_NARROW);
+            assertThat(dead.name()).isEqualTo("between cupboard and wall");
+            // From the corner's clearance to the cupboard's end: 2 m − 0.1 m wide, 20 mm high, and its open end.
+            assertThat(value(dead.area())).isCloseTo(1.9 * 0.02, within(0.002));
+        });
+        assertThat(area.findings()).singleElement().satisfies(f -> {
+            assertThat(f.severity()).isEqualTo(Severity.NOTE);
+            assertThat(f.message()).contains("too narrow to lay a run");
+        });
+    }
+
+    @Test
+    void a_gap_where_no_one_can_stand_is_dead_space() {
+        // 250 mm between bath and wall, blind at the corner.
+        KeepOut bath = KeepOut.of(
+                "bath",
+                KeepOutKind.BATH,
+                wkt("POLYGON ((2.2 0.25, 4 0.25, 4 1, 2.2 1, 2.2 0.25))"),
+                Units.METRE,
+                mm(50));
+
+        HeatableArea area = HeatableArea.of(ROOM, mm(60), List.of(bath), PITCH);
+
+        assertThat(area.deadSpaces()).singleElement().satisfies(dead -> {
+            assertThat(dead.reason()).isEqualTo(DeadSpace.Reason.NO_STANDING_ROOM);
+            assertThat(dead.name()).isEqualTo("between bath and wall");
+            assertThat(value(dead.area())).isCloseTo((4 - 0.06 - 2.2) * (0.25 - 0.06 - 0.05), within(0.01));
+        });
+        assertThat(HeatableArea.of(
+                                ROOM,
+                                mm(60),
+                                List.of(bath),
+                                PITCH,
+                                new AreaRules(TradeLength.studs(1), Amounts.millimetres(200)))
+                        .deadSpaces())
+                .isEmpty();
+    }
+
+    @Test
+    void furniture_on_high_legs_takes_nothing() {
+        KeepOut bench = KeepOut.of(
+                        "bench", KeepOutKind.FURNITURE_ON_LEGS, wkt("POLYGON ((1 1, 2 1, 2 2, 1 2, 1 1))"), Units.METRE)
+                .withFreeHeight(Amounts.millimetres(80));
+
+        assertThat(value(HeatableArea.of(ROOM, mm(0), List.of(bench), PITCH).keptOutArea()))
+                .isCloseTo(0, within(1e-9));
+        assertThat(value(HeatableArea.of(
+                                ROOM, mm(0), List.of(bench.withLeastFreeHeight(Amounts.millimetres(100))), PITCH)
+                        .keptOutArea()))
+                .isGreaterThan(1);
+    }
+
+    @Test
+    void a_clearance_below_the_usual_is_said() {
+        KeepOut pan = KeepOut.round(
+                "pan",
+                KeepOutKind.TOILET_FLANGE,
+                (Point) wkt("POINT (2 1.5)"),
+                Units.METRE,
+                Amounts.millimetres(110),
+                TradeLength.studs(5));
+
+        assertThat(HeatableArea.of(ROOM, mm(60), List.of(pan), PITCH).findings())
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.severity()).isEqualTo(Severity.WARNING);
+                    assertThat(f.subject()).isEqualTo("pan");
+                    assertThat(f.message()).contains("wax seal");
+                    assertThat(f.source().toString()).startsWith("common practice, no source");
+                });
+    }
+
+    @Test
+    void priority_zones_weigh_the_heatable_part() {
+        PriorityZone zone =
+                PriorityZone.of("basin", (Polygon) wkt("POLYGON ((-1 0, 1 0, 1 3, -1 3, -1 0))"), Units.METRE, 3);
+
+        HeatableArea area = HeatableArea.of(ROOM, mm(0), List.of(), PITCH);
+
+        assertThat(value(area.heatableArea(zone))).isCloseTo(3, within(1e-9));
+        assertThat(area.meanWeight(List.of(zone))).isCloseTo((3 * 3 + 9) / 12.0, within(1e-9));
+        assertThat(area.meanWeight(List.of())).isEqualTo(1);
+    }
+
+    @Test
+    void a_laid_cable_heats_what_lies_in_its_reach() {
+        LineString cable = (LineString) wkt("LINESTRING (1 1, 3 1)");
+
+        HeatableArea area = HeatableArea.of(ROOM, mm(0), List.of(), PITCH);
+
+        assertThat(value(area.heatedArea(List.of(cable), Amounts.millimetres(50))))
+                .isCloseTo(2 * 0.1 + Math.PI * 0.0025, within(1e-4));
+    }
+
+    @Test
+    void what_is_handed_out_is_a_copy() {
+        HeatableArea area = HeatableArea.of(ROOM, mm(100), List.of(), PITCH);
+        area.region().getCoordinates()[0].setX(77);
+        area.parts().get(0).getCoordinates()[0].setX(77);
+
+        assertThat(area.region().getEnvelopeInternal().getMaxX()).isLessThan(4);
+    }
+
+    @Test
+    void bad_places_are_named() {
+        KeepOut far =
+                KeepOut.of("sauna", KeepOutKind.OTHER, wkt("POLYGON ((5 0, 6 0, 6 1, 5 1, 5 0))"), Units.METRE, mm(30));
+        KeepOut bath = KeepOut.of(
+                "bath", KeepOutKind.BATH, wkt("POLYGON ((0 -1, 1 -1, 1 1, 0 1, 0 -1))"), Units.METRE, mm(50));
+
+        assertThatThrownBy(() -> HeatableArea.of(ROOM, mm(60), List.of(far), PITCH))
+                .hasMessageContaining("keep-out 'sauna'")
+                .hasMessageContaining("1000 mm outside the room");
+        assertThatThrownBy(() -> ROOM.requireOnWall("start", (Point) wkt("POINT (2 1)"), Units.METRE, List.of()))
+                .hasMessageContaining("start: POINT (2 1) was given, 1000 mm from the nearest wall");
+        assertThatThrownBy(() -> ROOM.requireOnWall("start", (Point) wkt("POINT (0.5 0)"), Units.METRE, List.of(bath)))
+                .hasMessageContaining("inside the keep-out 'bath'");
+        assertThat(ROOM.requireOnWall("start", (Point) wkt("POINT (2000 0)"), Units.MILLIMETRE, List.of(bath))
+                        .getX())
+                .isEqualTo(2);
+        assertThatThrownBy(() -> Room.ofWkt("POLYGON ((0 0, 1 1, 1 0, 0 1, 0 0))", Units.METRE))
+                .hasMessageContaining("Self-intersection");
+    }
+
+    @ParameterizedTest
+    @EnumSource(KeepOutKind.class)
+    void every_kind_has_a_usual_clearance_with_reason_and_source(KeepOutKind kind) {
+        UsualClearance usual = UsualClearance.of(kind);
+
+        assertThat(usual.reason()).isNotBlank();
+        assertThat(usual.source().toString()).contains("common practice");
+        assertThat(usual.clearance().with(PITCH).to(Units.MILLIMETRE).getValue().doubleValue())
+                .isBetween(30.0, 280.0);
+    }
+
+    private static double value(Quantity<Area> area) {
+        return area.to(Units.SQUARE_METRE).getValue().doubleValue();
+    }
+
+    private static TradeLength mm(double value) {
+        return TradeLength.of(Amounts.millimetres(value));
+    }
+
+    private static Geometry wkt(String text) {
+        try {
+            return new WKTReader().read(text);
+        } catch (ParseException e) {
+            throw new IllegalArgumentException(e);
+        }
+    }
+}

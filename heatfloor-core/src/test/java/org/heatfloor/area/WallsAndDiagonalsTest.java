@@ -1,0 +1,144 @@
+package org.heatfloor.area;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.heatfloor.finding.Finding;
+import org.heatfloor.quantity.Amounts;
+import org.junit.jupiter.api.Test;
+
+class WallsAndDiagonalsTest {
+
+    @Test
+    void an_out_of_square_room_has_the_area_of_its_two_triangles() {
+        SurveyedRoom surveyed = WallsAndDiagonals.from("A")
+                .wallTo("B", Amounts.metres(4.00))
+                .wallTo("C", Amounts.metres(3.10))
+                .wallTo("D", Amounts.metres(3.90))
+                .wallTo("A", Amounts.metres(3.00))
+                .diagonal("A", "C", Amounts.metres(5.00))
+                .place();
+
+        // Heron's formula for both triangles, by hand.
+        double expected = heron(4.00, 3.10, 5.00) + heron(3.90, 3.00, 5.00);
+        assertThat(surveyed.room().area().getValue().doubleValue()).isCloseTo(expected, within(1e-9));
+        assertThat(surveyed.findings()).singleElement().satisfies(f -> assertThat(f.message())
+                .contains("Nothing checks"));
+    }
+
+    @Test
+    void readings_that_fit_leave_no_residual() {
+        SurveyedRoom surveyed = rectangle(5.0, 5.0);
+
+        assertThat(surveyed.misclosure().getValue().doubleValue()).isCloseTo(0, within(1e-12));
+        assertThat(surveyed.findings()).isEmpty();
+        assertThat(surveyed.room().area().getValue().doubleValue()).isCloseTo(12, within(1e-9));
+    }
+
+    /**
+     * One condition, by hand: with small residuals the rectangle 4 × 3 obeys {@code 5 d1 + 5 d2 = 4 a + 4 c + 3 b + 3 d}
+     * to first order (both diagonals' squares sum to the four sides' squares, the parallelogram law), so a diagonal 10 mm
+     * too long makes a misfit of 0.05 m², and each residual is its coefficient times 0.05 / (2·25 + 2·16 +
+     * 2·9) = 0.0005 per unit of coefficient.
+     */
+    @Test
+    void a_single_check_shares_out_the_misfit_and_tells_nothing_apart() {
+        SurveyedRoom surveyed = rectangle(5.010, 5.0);
+
+        double unit = 0.05 / (2 * 25 + 2 * 16 + 2 * 9);
+        double[] expected = {4 * unit, 3 * unit, 4 * unit, 3 * unit, -5 * unit, -5 * unit};
+        for (int i = 0; i < 6; i++) {
+            assertThat(surveyed.measurements().get(i).residual().getValue().doubleValue())
+                    .as(surveyed.measurements().get(i).name())
+                    .isCloseTo(expected[i], within(1.5e-5));
+        }
+        double first = surveyed.measurements().get(0).standardised();
+        assertThat(surveyed.measurements())
+                .allSatisfy(m -> assertThat(m.standardised()).isCloseTo(first, within(1e-6)));
+    }
+
+    @Test
+    void a_wrong_tape_reading_is_named_with_its_error() {
+        // A regular hexagon of 2 m: long diagonals 4 m, short ones 2 √3 m; one wall is misread by 100 mm.
+        double shortDiagonal = 2 * Math.sqrt(3);
+        WallsAndDiagonals survey = WallsAndDiagonals.from("A")
+                .wallTo("B", Amounts.metres(2))
+                .wallTo("C", Amounts.metres(2))
+                .wallTo("D", Amounts.metres(2.1))
+                .wallTo("E", Amounts.metres(2))
+                .wallTo("F", Amounts.metres(2))
+                .wallTo("A", Amounts.metres(2));
+        for (String pair : new String[] {"AC", "BD", "CE", "DF", "EA", "FB"}) {
+            survey.diagonal(pair.substring(0, 1), pair.substring(1), Amounts.metres(shortDiagonal));
+        }
+        for (String pair : new String[] {"AD", "BE", "CF"}) {
+            survey.diagonal(pair.substring(0, 1), pair.substring(1), Amounts.metres(4));
+        }
+
+        SurveyedRoom surveyed = survey.place();
+
+        Finding finding = surveyed.findings().get(0);
+        assertThat(finding.subject()).isEqualTo("C–D");
+        assertThat(finding.message()).contains("100 mm too long");
+    }
+
+    @Test
+    void a_concave_room_is_placed_by_its_inside_diagonals() {
+        SurveyedRoom surveyed = WallsAndDiagonals.from("A")
+                .wallTo("B", Amounts.metres(4))
+                .wallTo("C", Amounts.metres(1))
+                .wallTo("D", Amounts.metres(2))
+                .wallTo("E", Amounts.metres(2))
+                .wallTo("F", Amounts.metres(2))
+                .wallTo("A", Amounts.metres(3))
+                .diagonal("A", "D", Amounts.metres(Math.sqrt(5)))
+                .diagonal("B", "D", Amounts.metres(Math.sqrt(5)))
+                .diagonal("D", "F", Amounts.metres(Math.sqrt(8)))
+                .place();
+
+        assertThat(surveyed.room().area().getValue().doubleValue()).isCloseTo(8, within(1e-9));
+    }
+
+    @Test
+    void bad_input_names_corners_and_lengths() {
+        assertThatThrownBy(() -> WallsAndDiagonals.from("A")
+                        .wallTo("B", Amounts.metres(4))
+                        .wallTo("C", Amounts.metres(3))
+                        .wallTo("D", Amounts.metres(4))
+                        .wallTo("A", Amounts.metres(3))
+                        .place())
+                .hasMessageContaining("corner 'C', 'D': no two measured lengths")
+                .hasMessageContaining("at least 1 diagonals");
+        assertThatThrownBy(() -> WallsAndDiagonals.from("A")
+                        .wallTo("B", Amounts.metres(4))
+                        .wallTo("C", Amounts.metres(3))
+                        .wallTo("D", Amounts.metres(4))
+                        .wallTo("A", Amounts.metres(3))
+                        .diagonal("A", "C", Amounts.metres(8))
+                        .place())
+                .hasMessageContaining("make no triangle; measure these three lengths again");
+        assertThatThrownBy(() -> WallsAndDiagonals.from("A")
+                        .wallTo("B", Amounts.metres(4))
+                        .place())
+                .hasMessageContaining("a wall back to 'A' is expected");
+        assertThatThrownBy(() -> WallsAndDiagonals.from("A").wallTo("B", Amounts.metres(0)))
+                .hasMessageContaining("wall A–B length: 0 m was given");
+    }
+
+    private static SurveyedRoom rectangle(double first, double second) {
+        return WallsAndDiagonals.from("A")
+                .wallTo("B", Amounts.metres(4))
+                .wallTo("C", Amounts.metres(3))
+                .wallTo("D", Amounts.metres(4))
+                .wallTo("A", Amounts.metres(3))
+                .diagonal("A", "C", Amounts.metres(first))
+                .diagonal("B", "D", Amounts.metres(second))
+                .place();
+    }
+
+    private static double heron(double a, double b, double c) {
+        double s = (a + b + c) / 2;
+        return Math.sqrt(s * (s - a) * (s - b) * (s - c));
+    }
+}

@@ -1,0 +1,151 @@
+package org.heatfloor.electrical;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.heatfloor.quantity.Amounts.celsius;
+import static org.heatfloor.quantity.Amounts.metres;
+import static org.heatfloor.quantity.Amounts.millimetres;
+import static org.heatfloor.quantity.Amounts.volts;
+import static org.heatfloor.quantity.Amounts.watts;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
+
+/** Every figure the chapter prints is worked out here and looked for in its text. */
+class ElectricalChapterTest {
+
+    private static final int HEALTHY = 20_000;
+
+    private final String chapter = read(Path.of("..", "docs", "electrical.md"));
+
+    private static String read(Path path) {
+        try {
+            return Files.readString(path);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private void prints(String text, Object... figures) {
+        assertThat(chapter).contains(String.format(Locale.ROOT, text, figures));
+    }
+
+    @Test
+    void stackedTolerancesAndWrongSupplies() {
+        double[] supply = {0, 5, 10};
+        String[] name = {"none", "±5 %", "±10 %"};
+        for (int i = 0; i < 3; i++) {
+            SupplyTolerance tolerance = new SupplyTolerance(
+                    "x",
+                    org.heatfloor.quantity.Amounts.of(supply[i], Units.PERCENT),
+                    org.heatfloor.quantity.Amounts.of(supply[i], Units.PERCENT),
+                    TestLimits.PRACTICE);
+            CableRating rating =
+                    CableRating.of(Cables.twin("x", 10, 100, 230), volts(230), ResistanceTolerance.USUAL, tolerance);
+            prints(
+                    "| %s | %.2f %% | %.2f %% |",
+                    name[i],
+                    Given.in(rating.power().low(), Units.WATT),
+                    Given.in(rating.power().high(), Units.WATT));
+        }
+        prints("120 V on 240 V gives %.0f %% (error)", share(120, 240));
+        prints("208 V on 240 V %.1f %% (error)", share(208, 240));
+        prints("230 V on 240 V %.1f %%", share(230, 240));
+        prints("240 V on 208 V %.1f %% (warning)", share(240, 208));
+        prints("240 V on 120 V %.0f %% (error, wrong cable)", share(240, 120));
+    }
+
+    private static double share(double rated, double applied) {
+        return Given.in(
+                CableRating.of(Cables.twin("x", 10, 100, rated), volts(applied))
+                        .power()
+                        .nominal(),
+                Units.WATT);
+    }
+
+    @Test
+    void workedExample() {
+        HeatingCable cable =
+                new HeatingCable("K31.5", 2, metres(31.5), watts(346.5), volts(230), millimetres(5), metres(3));
+        Supply supply = Supply.of(volts(230), ElectricalCode.of("IEC 60364"), metres(14), ConductorSize.of("2.5 mm²"))
+                .withInstallation("C")
+                .withAmbient(celsius(30));
+        CircuitDesign design = CircuitDesign.of(supply, List.of(cable));
+        CableRating rating = CableRating.of(cable, volts(230), ResistanceTolerance.USUAL, SupplyTolerance.IEC_60038);
+
+        prints(
+                "230²/346.5 = %.2f Ω`, accepted %.2f Ω to %.2f Ω; per metre `%.3f Ω/m`",
+                Given.in(rating.resistance().nominal(), Units.OHM),
+                Given.in(rating.resistance().low(), Units.OHM),
+                Given.in(rating.resistance().high(), Units.OHM),
+                Given.in(cable.linearResistance(), Units.OHM_PER_METRE));
+        Circuit circuit = design.circuits().get(0);
+        prints(
+                "= %.3f A`; design current the same; least standard rating %.0f A; the conductor carries %.0f A",
+                Given.in(circuit.current(), Units.AMPERE),
+                Given.in(circuit.protectiveDevice().orElseThrow(), Units.AMPERE),
+                Given.in(circuit.ampacity().usable(), Units.AMPERE));
+        prints(
+                "= %.3f V`, %.3f %% of 230 V",
+                Given.in(circuit.voltageDrop(), Units.VOLT), Given.in(circuit.voltageDropShare(), Units.PERCENT));
+        prints(
+                "%.1f W to %.1f W",
+                Given.in(rating.power().low(), Units.WATT),
+                Given.in(rating.power().high(), Units.WATT));
+        LeakageBudget leakage = LeakageBudget.of(supply, List.of(cable), LeakageBudget.USUAL_CAPACITANCE.nominal());
+        prints(
+                "= %.3f mA` of %.0f mA",
+                Given.in(leakage.current(), Units.MILLIAMPERE), Given.in(leakage.limit(), Units.MILLIAMPERE));
+    }
+
+    @Test
+    void theCodeShownIsTheCodeRun() {
+        String own = squeezed(
+                read(Path.of("src", "test", "java", "org", "heatfloor", "electrical", "ElectricalChapterTest.java")));
+        int start = chapter.indexOf("```java") + "```java".length();
+        String shown = chapter.substring(start, chapter.indexOf("```", start));
+        assertThat(own).contains(squeezed(shown));
+    }
+
+    private static String squeezed(String text) {
+        return text.replaceAll("\\s+", "");
+    }
+
+    @Test
+    void editionMapIsTheCodes() {
+        assertThat(ElectricalCode.all()).allSatisfy(code -> assertThat(chapter).contains("`" + code.name() + "`"));
+        for (String topic : List.of("LINEAR_POWER", "RUN_SPACING", "COLD_LEAD_COLOUR")) {
+            RuleTopic each = RuleTopic.valueOf(topic);
+            assertThat(ElectricalCode.of("NEC 2023").rule(each)).isEmpty();
+            String source = ElectricalCode.of("NEC 2011")
+                    .rule(each)
+                    .orElseThrow()
+                    .source()
+                    .text();
+            assertThat(chapter).contains(source.substring("NEC 2011, ".length()) + " | – | – |");
+        }
+        assertThat(Alloy.all()).hasSize(11);
+        assertThat(chapter).contains("`Alloy` has eleven");
+    }
+
+    @Test
+    void falseAlarmsAreAsPrinted() {
+        prints("False alarms among %d healthy cables", HEALTHY);
+        prints("%d with a CuNi44 core", DiagnosisTest.falseAlarms("CuNi44", HEALTHY));
+        prints("%d with a copper core", DiagnosisTest.falseAlarms("copper, annealed", HEALTHY));
+        prints("%d faulty series", FaultCases.CORES.size() * FaultCases.all().size() * DiagnosisTest.SEEDS);
+    }
+
+    @Test
+    void betaLawOffItsPoints() {
+        BetaThermistor beta = SensorCurveTest.beta(3435);
+        prints(
+                "%.1f %% low at 50 °C and %.1f %% high at 0 °C",
+                100 * (1 - Given.in(beta.resistanceAt(celsius(50)), Units.OHM) / 4160),
+                100 * (Given.in(beta.resistanceAt(celsius(0)), Units.OHM) / 27_280 - 1));
+    }
+}

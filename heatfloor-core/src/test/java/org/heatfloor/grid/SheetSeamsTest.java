@@ -1,0 +1,91 @@
+package org.heatfloor.grid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.heatfloor.area.Room;
+import org.heatfloor.area.TradeLength;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+
+class SheetSeamsTest {
+
+    private static final Membrane MEMBRANE =
+            new Membrane(Amounts.millimetres(34), Amounts.millimetres(22), Amounts.millimetres(9), Optional.empty());
+
+    @Test
+    void sheets_of_whole_studs_stay_in_phase() {
+        SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612));
+
+        assertThat(seams.findings()).isEmpty();
+        // 2448 mm by 1224 mm hold 73 by 37 channel lines; seams at line 35 and 71 across, 17 and 35 along.
+        assertThat(seams.seams())
+                .extracting(Seam::name)
+                .containsExactly(
+                        "seam along column 35", "seam along column 71", "seam along row 17", "seam along row 35");
+        assertThat(seams.seams().get(0).crossingChannels()).isEqualTo(33);
+    }
+
+    @Test
+    void a_sheet_of_a_broken_number_of_studs_is_cut() {
+        SheetSeams seams = SheetSeams.of(grid(), sheet(1250, 612));
+
+        assertThat(seams.findings()).singleElement().satisfies(f -> assertThat(f.message())
+                .contains("cut off 26 mm")
+                .contains("36 studs"));
+        assertThat(seams.seams().get(0).name()).isEqualTo("seam along column 35");
+    }
+
+    @Test
+    void a_slip_within_the_play_costs_nothing() {
+        SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612));
+        Seam seam = seams.seams().get(0);
+
+        // The channel is 34 − 22 = 12 mm wide; a cable of 5 mm has 7 mm of play.
+        Finding passes = seams.slipped(seam, Amounts.millimetres(7), Amounts.millimetres(5), TradeLength.studs(3));
+        Finding wholePitch = seams.slipped(seam, Amounts.millimetres(68), Amounts.millimetres(5), TradeLength.studs(3));
+
+        assertThat(passes.severity()).isEqualTo(Severity.NOTE);
+        assertThat(wholePitch.severity()).isEqualTo(Severity.NOTE);
+        assertThat(wholePitch.value().orElseThrow().getValue().doubleValue()).isCloseTo(0, within(1e-12));
+    }
+
+    @Test
+    void a_slip_beyond_the_play_makes_runs_zigzag() {
+        SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612));
+        Seam seam = seams.seams().get(0);
+
+        Finding finding = seams.slipped(seam, Amounts.millimetres(44), Amounts.millimetres(5), TradeLength.studs(3));
+
+        // 44 mm are 10 mm beyond a pitch; 33 channels at one run in three: 11 runs; 11 (√(34² + 10²) − 34) = 15.8 mm.
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.message())
+                .contains("11 runs")
+                .contains("16 mm more cable")
+                .contains("10 mm");
+        assertThat(seams.slipped(seam, Amounts.millimetres(24), Amounts.millimetres(5), TradeLength.studs(3))
+                        .message())
+                .contains("10 mm");
+    }
+
+    private static ChannelGrid grid() {
+        Room room = Room.ofWkt("POLYGON ((0 0, 2448 0, 2448 1224, 0 1224, 0 0))", Units.MILLIMETRE);
+        StudLattice lattice = StudLattice.of(
+                MEMBRANE,
+                new GeometryFactory().createPoint(new Coordinate(-17, -17)),
+                Units.MILLIMETRE,
+                Amounts.degrees(0));
+        return ChannelGrid.of(lattice, room, TradeLength.of(Amounts.millimetres(60)), List.of());
+    }
+
+    private static MembraneStock sheet(double width, double length) {
+        return new MembraneStock(MembraneStock.Kind.SHEET, Amounts.millimetres(width), Amounts.millimetres(length));
+    }
+}

@@ -1,0 +1,144 @@
+package org.heatfloor.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.heatfloor.area.Door;
+import org.heatfloor.area.Room;
+import org.heatfloor.grid.Membrane;
+import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The figures and the code printed in the handbook's chapter on take-off. */
+class TakeoffChapterTest {
+
+    private static final Path CHAPTER = Path.of("..", "docs", "takeoff.md");
+    private static final Path SOURCE = Path.of("src/test/java/org/heatfloor/takeoff/TakeoffChapterTest.java");
+
+    private static String chapter = "";
+
+    @BeforeAll
+    static void read() throws IOException {
+        chapter = Files.readString(CHAPTER).replaceAll("\\s+", " ");
+    }
+
+    private static <Q extends Quantity<Q>> String text(Quantity<Q> quantity, Unit<Q> unit, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(Si.in("printed", quantity, unit)));
+    }
+
+    private static void prints(String text) {
+        assertThat(chapter).contains(text);
+    }
+
+    private static Trowel square(double millimetres) {
+        return Schoolhouse.square(millimetres);
+    }
+
+    @Test
+    void theWashroomByHand() {
+        TakeOff takeOff = Schoolhouse.washroom().build();
+        FloorHeight height = takeOff.height().orElseThrow();
+        prints("= " + text(square(6).combedThickness(), Units.MILLIMETRE, 3) + " mm; at 95 % contact the bed is "
+                + text(height.lowerBed(), Units.MILLIMETRE, 3) + " mm");
+        prints("= " + text(square(8).combedThickness(), Units.MILLIMETRE, 3) + " mm, the bed "
+                + text(height.upperBed(), Units.MILLIMETRE, 3) + " mm");
+        prints("= " + text(takeOff.membraneArea(), Units.SQUARE_METRE, 4) + " m²");
+        MortarNeed under = takeOff.mortars().get(0);
+        MortarNeed over = takeOff.mortars().get(1);
+        prints("Under: " + text(under.inPlace(), Units.LITRE, 3) + " L, " + text(under.dry(), Units.KILOGRAM, 3)
+                + " kg dry, " + under.bags() + " bag of 20 kg");
+        prints("In and over: " + text(over.inPlace(), Units.LITRE, 3) + " L, " + text(over.dry(), Units.KILOGRAM, 3)
+                + " kg dry, " + over.bags() + " bags");
+        double open = Cavity.openDepth(9, Cavity.squareCell(34), Cavity.roundStud(22, 22));
+        prints(String.format(
+                Locale.ROOT,
+                "= %.4f L/m², less 31.5 m of 5 mm cable, %.4f L",
+                open,
+                31.5 * Cavity.cableSection(0.005) * 1000));
+        prints("= " + text(height.total(), Units.MILLIMETRE, 3) + " mm");
+        prints("a step down of " + text(takeOff.doorSteps().get(0).step(), Units.MILLIMETRE, 3) + " mm");
+    }
+
+    @Test
+    void theWashroomsPieces() {
+        TakeOff takeOff = Schoolhouse.washroom().build();
+        MembraneCut cut = takeOff.membraneCut().orElseThrow();
+        prints(cut.pieces().size() + " pieces from " + cut.stockCount() + " sheets, and no cut takes fewer");
+        assertThat(cut.isProvenLeast()).isTrue();
+        double sheet = 1.224 * 0.612;
+        prints(String.format(
+                Locale.ROOT,
+                "4.6276/%.4f = %.2f",
+                sheet,
+                Si.in("area", takeOff.membraneArea(), Units.SQUARE_METRE) / sheet));
+        TileLayout layout = takeOff.layout().orElseThrow();
+        prints(layout.wholeTiles() + " whole tiles and " + layout.cutTiles() + " cut ones; with offcuts reused "
+                + layout.tilesNeeded() + " tiles, with 10 % for breakage " + layout.tilesToBuy());
+        prints("The washroom takes " + text(takeOff.grout().orElseThrow().mass(), Units.KILOGRAM, 3) + " kg");
+    }
+
+    @Test
+    void theOtherFigures() {
+        int[] lengths = {50, 46, 32, 29, 22, 20};
+        prints("take " + CuttingOracles.firstFitDecreasing(lengths, 100) + " rolls that way and "
+                + LevelPacker.pack(lengths, new int[] {1, 1, 1, 1, 1, 1}, 100, 1, 1_000)
+                        .stocks() + " in truth");
+        prints("takes " + (int) WorkedChecks.value("layout tiles", "4300 3600 600 300 3 6")
+                + " as laid, while 15.48 m² and a flat 10 % give "
+                + (int) WorkedChecks.value("tiles by area", "15.48 600 300 10") + ", one short");
+        prints(String.format(
+                Locale.ROOT,
+                "%.4f against %.4f kg/m² for 300 mm tiles with 3 mm joints, %.4f against %.4f for 50 mm tiles",
+                WorkedChecks.value("grout first order", "300 300 8 3 1.6"),
+                WorkedChecks.value("grout exact", "300 300 8 3 1.6"),
+                WorkedChecks.value("grout first order", "50 50 5 3 1.6"),
+                WorkedChecks.value("grout exact", "50 50 5 3 1.6")));
+        prints(String.format(
+                Locale.ROOT,
+                "8.6 mm takes a bevel of %.1f mm, or of %.1f mm",
+                WorkedChecks.value("bevel run mm", "8.6"),
+                WorkedChecks.value("shortest bevel run mm", "8.6")));
+    }
+
+    @Test
+    void theCode() throws IOException {
+        Room room = Schoolhouse.washroomRoom();
+        Membrane membrane = Schoolhouse.washroomMembrane();
+        StudLattice lattice = StudLattice.of(membrane, Schoolhouse.point(17, 17), Units.MILLIMETRE, Amounts.degrees(0));
+        TileSpec tile = Schoolhouse.washroomTile();
+        Door hall = Door.of("to the hall", Schoolhouse.line(1000, 0, 1800, 0), Units.MILLIMETRE)
+                .withAdjacentFloorHeight(Amounts.millimetres(26));
+        // sample
+        TakeOff takeOff = TakeOff.of(room, membrane, lattice)
+                .cable(Amounts.metres(31.5), Amounts.millimetres(5))
+                .tile(tile)
+                .bedding(Bedding.of(square(6), square(8), Amounts.kilograms(20)))
+                .doors(List.of(hall))
+                .build();
+        int sheets = takeOff.membraneCut().orElseThrow().stockCount();
+        int tiles = takeOff.layout().orElseThrow().tilesToBuy();
+        ShoppingList list = takeOff.shoppingList(PurchaseUnits.METRIC, Optional.empty());
+        // end
+        assertThat(sheets).isEqualTo(7);
+        assertThat(tiles).isEqualTo(31);
+        assertThat(list.lines()).hasSize(7);
+        String source = Files.readString(SOURCE);
+        String sample = source.substring(source.indexOf("// sample\n") + 10, source.indexOf("// end\n"));
+        prints(sample.lines()
+                .map(String::strip)
+                .collect(Collectors.joining(" "))
+                .strip());
+    }
+}

@@ -1,0 +1,152 @@
+package org.heatfloor.thermal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Set;
+import javax.measure.Quantity;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.ThermalConductivity;
+import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
+
+class BadInputTest {
+
+    private static void rejects(String words, ThrowingCallable call) {
+        assertThatIllegalArgumentException().isThrownBy(call).withMessageContaining(words);
+    }
+
+    private static BuildUp floor() {
+        return Floors.washroom();
+    }
+
+    @Test
+    void layersNameWhatIsWrong() {
+        rejects("layer 'tile' thickness", () -> Layer.of("tile", Amounts.metres(0), Amounts.wattsPerMetreKelvin(1.3)));
+        rejects("layer 'tile' thickness", () -> Layer.of("tile", Amounts.metres(9), Amounts.wattsPerMetreKelvin(1.3)));
+        rejects(
+                "layer 'tile' conductivity",
+                () -> Layer.of("tile", Amounts.metres(0.01), Amounts.wattsPerMetreKelvin(1300)));
+        rejects(
+                "layer 'tile' conductivity",
+                () -> Layer.of("tile", Amounts.metres(0.01), Amounts.wattsPerMetreKelvin(-1)));
+        rejects("layer name", () -> Layer.of(" ", Amounts.metres(0.01), Amounts.wattsPerMetreKelvin(1)));
+    }
+
+    /** A film coefficient or a difference smuggled in by a raw cast is still caught at the door. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void wrongDimensionIsCaught() {
+        Quantity<ThermalConductivity> film =
+                (Quantity<ThermalConductivity>) (Quantity<?>) Amounts.of(1, Units.WATT_PER_SQUARE_METRE_KELVIN);
+        rejects("layer 'tile' conductivity", () -> Layer.of("tile", Amounts.metres(0.01), film));
+    }
+
+    @Test
+    void exactlyOneLayerIsHeated() {
+        rejects("0 layers are heated", () -> BuildUp.of(List.of(Floors.layer(10, 1, false))));
+        rejects("2 layers are heated", () -> BuildUp.of(List.of(Floors.layer(10, 1, true), Floors.layer(10, 1, true))));
+        rejects("0 layers were given", () -> BuildUp.of(List.of()));
+        rejects("layerIndex", () -> floor().withContactUnder(4, Amounts.of(0.1, Units.SQUARE_METRE_KELVIN_PER_WATT)));
+    }
+
+    @Test
+    void temperaturesAreAbsolute() {
+        rejects("climate air", () -> Climate.of(Amounts.of(-5, Units.KELVIN), Amounts.celsius(10)));
+        rejects("climate below", () -> Climate.of(Amounts.celsius(20), Amounts.celsius(-300)));
+        rejects("climate air", () -> Climate.of(Amounts.celsius(295), Amounts.celsius(10)));
+    }
+
+    @Test
+    void cableLiesInItsLayer() {
+        Climate climate = Floors.climate(20, 10, 1);
+        rejects("below its layer", () -> Floors.cable(10, 3, 2));
+        rejects(
+                "inside its layer",
+                () -> SteadySection.of(floor(), climate, Floors.cable(10, 3, 11), Amounts.metres(0.1)));
+        rejects("spacing", () -> SteadySection.of(floor(), climate, Floors.cable(10, 3, 5), Amounts.millimetres(6)));
+        rejects("cable power", () -> Floors.cable(-1, 3, 5));
+        rejects("cable power", () -> Floors.cable(2000, 3, 5));
+    }
+
+    @Test
+    void someHeatMustGetAway() {
+        rejects("neither the surface", () -> MeanBalance.with(100, 0.1, 0, 0, 293, 283));
+    }
+
+    @Test
+    void fieldNeedsCablesOnTheFloor() {
+        FloorShape floor = FloorShape.rectangle(0, 0, 1, 1);
+        Climate climate = Floors.climate(20, 10, 1);
+        rejects("cables", () -> FloorField.builder(floor(), climate, floor).solve());
+        rejects("outside the floor", () -> FloorField.builder(floor(), climate, floor)
+                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1.5, 0}})));
+        rejects("nodes are expected", () -> FloorField.builder(floor(), climate, FloorShape.rectangle(0, 0, 100, 100))
+                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1, 0}}))
+                .solve());
+        rejects("corner 1", () -> CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {Double.NaN, 0}}));
+        rejects("1 corners", () -> CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}}));
+        rejects("rectangle", () -> FloorShape.rectangle(0, 0, 0, 1));
+        FloorField field = FloorField.builder(floor(), climate, floor)
+                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0.2, 0.2}, {0.8, 0.2}}))
+                .solve();
+        rejects("place", () -> field.at(2, 0));
+        rejects("cableIndex", () -> field.heatedBy(1));
+        rejects("no node", () -> field.over(FloorShape.rectangle(3, 3, 4, 4)));
+    }
+
+    @Test
+    void schedulesAreSound() {
+        WeeklySchedule.Period morning = new WeeklySchedule.Period(
+                Set.of(DayOfWeek.MONDAY), LocalTime.of(6, 0), LocalTime.of(8, 0), Amounts.celsius(28));
+        rejects(
+                "later than",
+                () -> new WeeklySchedule.Period(
+                        Set.of(DayOfWeek.MONDAY), LocalTime.of(8, 0), LocalTime.of(6, 0), Amounts.celsius(28)));
+        rejects("overlap", () -> new WeeklySchedule(Amounts.celsius(18), List.of(morning, morning)));
+        rejects("setback", () -> new WeeklySchedule(Amounts.celsius(28), List.of(morning)));
+        rejects("hysteresis", () -> new Thermostat(Amounts.kelvins(0), true));
+    }
+
+    @Test
+    void figuresHaveRanges() {
+        rejects("share", () -> new SeasonEnergy(10)
+                .electricity(Amounts.of(5, Units.WATT_PER_KELVIN), Amounts.of(0, Units.ONE)));
+        rejects("kelvinHours", () -> new SeasonEnergy(Double.NaN));
+        rejects(
+                "studDiameter",
+                () -> new StuddedLayer(
+                        Amounts.millimetres(20),
+                        Amounts.millimetres(20),
+                        Amounts.millimetres(9),
+                        Amounts.wattsPerMetreKelvin(1),
+                        Amounts.wattsPerMetreKelvin(0.2)));
+        rejects(
+                "outdoor",
+                () -> SetbackDrift.of(
+                        Amounts.celsius(10), Amounts.celsius(10), Amounts.seconds(1), Amounts.seconds(1)));
+        rejects("depth", () -> ShapeFactor.buried(Amounts.metres(0.1), Amounts.metres(0.05)));
+        rejects(
+                "falling",
+                () -> HydronicCharacteristic.meanExcess(Amounts.celsius(30), Amounts.celsius(35), Amounts.celsius(20)));
+    }
+
+    /** A temperature and a difference are different types; {@code Climate.of(kelvins(20), …)} does not compile. */
+    @Test
+    void temperatureAndDifferenceAreDifferentTypes() throws NoSuchMethodException {
+        assertThat(Climate.class
+                        .getMethod("of", Quantity.class, Quantity.class)
+                        .getGenericParameterTypes()[0]
+                        .getTypeName())
+                .contains("javax.measure.quantity.Temperature");
+        assertThat(SteadySection.class
+                        .getMethod("ripple")
+                        .getGenericReturnType()
+                        .getTypeName())
+                .contains("org.heatfloor.quantity.TemperatureDifference");
+    }
+}

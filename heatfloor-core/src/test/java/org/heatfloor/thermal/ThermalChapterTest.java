@@ -1,0 +1,212 @@
+package org.heatfloor.thermal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
+
+/** The figures printed in the chapter on heat. */
+class ThermalChapterTest {
+
+    private static final BuildUp BUILD_UP = BuildUp.of(List.of(
+            Layer.of("porcelain tile", Amounts.millimetres(9), Amounts.wattsPerMetreKelvin(1.3)),
+            Layer.heated(
+                    "membrane filled and covered with mortar",
+                    Amounts.millimetres(12.6),
+                    Amounts.wattsPerMetreKelvin(1.0)),
+            Layer.of("mortar under membrane", Amounts.millimetres(2.7), Amounts.wattsPerMetreKelvin(1.0)),
+            Layer.of("plywood", Amounts.millimetres(18), Amounts.wattsPerMetreKelvin(0.13)),
+            Layer.of("mineral wool between joists", Amounts.millimetres(100), Amounts.wattsPerMetreKelvin(0.037))));
+    private static final Climate CLIMATE = Climate.of(Amounts.celsius(22), Amounts.celsius(12));
+    private static final EmbeddedCable CABLE = EmbeddedCable.flushWithStuds(
+            Amounts.of(11, Units.WATT_PER_METRE), Amounts.millimetres(5), Amounts.millimetres(9));
+    private static final SurfaceLaw CURVE = SurfaceLaws.floorCurve();
+
+    private static SteadySection section() {
+        return SteadySection.of(BUILD_UP, CLIMATE, CABLE, Amounts.millimetres(102));
+    }
+
+    private static FloorField field() {
+        List<double[]> path = new ArrayList<>();
+        boolean up = true;
+        for (double x = 0.08; x < 2.35; x += 0.102) {
+            path.add(new double[] {x, up ? 0.08 : 1.88});
+            path.add(new double[] {x, up ? 1.88 : 0.08});
+            up = !up;
+        }
+        return FloorField.builder(BUILD_UP, CLIMATE, FloorShape.rectangle(0, 0, 2.41, 1.96))
+                .cable(CableRun.of(CABLE, path.toArray(new double[0][])))
+                .heatedWithin(Amounts.millimetres(51))
+                .solve();
+    }
+
+    @Test
+    void byHand() {
+        double above = 0.009 / 1.3 + 0.0061 / 1.0;
+        double below = 0.0092 / 1.0 + 0.018 / 0.13 + 0.1 / 0.037 + 0.17;
+        assertThat(above).isCloseTo(0.0130, within(5e-5));
+        assertThat(below).isCloseTo(3.020, within(5e-4));
+        double film = 11.12;
+        double up = 1 / (above + 1 / film);
+        assertThat(up).isCloseTo(9.71, within(0.005));
+        double plane = (107.8 + up * 22 + 12 / below) / (up + 1 / below);
+        assertThat(plane).isCloseTo(32.40, within(0.01));
+        assertThat(up * (plane - 22)).isCloseTo(101.0, within(0.1));
+        assertThat(22 + 101.1 / film).isCloseTo(31.09, within(0.01));
+        assertThat(8.92 * Math.pow(9.09, 0.1)).isCloseTo(11.12, within(0.005));
+    }
+
+    @Test
+    void inCode() {
+        SteadySection section = section();
+        assertThat(Floors.value(section.film())).isCloseTo(11.12, within(0.005));
+        assertThat(Floors.value(section.upward())).isCloseTo(101.1, within(0.05));
+        assertThat(Floors.value(section.downward())).isCloseTo(6.8, within(0.05));
+        assertThat(Floors.celsius(section.surfaceMean())).isCloseTo(31.09, within(0.005));
+        assertThat(Floors.celsius(section.surfaceMax())).isCloseTo(32.81, within(0.005));
+        assertThat(Floors.celsius(section.surfaceMin())).isCloseTo(29.89, within(0.005));
+        assertThat(Floors.celsius(section.sheath())).isCloseTo(36.36, within(0.005));
+    }
+
+    @Test
+    void lawsSideBySide() {
+        double[] fluxes = {100.0, 85.4, 86.5, 82.5, 75.7, 78.1, 83.8};
+        double[] means = {31.1, 32.3, 32.2, 32.6, 33.4, 33.1, 32.6};
+        List<SurfaceLaw> laws = SurfaceLaws.sideBySide(Optional.empty(), Amounts.metres(3.4286));
+        for (int i = 0; i < fluxes.length; i++) {
+            assertThat(Floors.value(laws.get(i).flux(Amounts.celsius(29), Amounts.celsius(20))))
+                    .isCloseTo(fluxes[i], within(0.051));
+            SteadySection section = SteadySection.of(BUILD_UP, CLIMATE, laws.get(i), CABLE, Amounts.millimetres(102));
+            assertThat(Floors.celsius(section.surfaceMean())).isCloseTo(means[i], within(0.05));
+        }
+    }
+
+    @Test
+    void wholeFloor() {
+        FloorField field = field();
+        assertThat(Floors.value(field.supplied())).isCloseTo(480.1, within(0.05));
+        assertThat(Floors.value(field.upward())).isCloseTo(449.1, within(0.05));
+        assertThat(Floors.value(field.downward())).isCloseTo(31.0, within(0.05));
+        assertThat(Floors.celsius(field.heated().mean())).isCloseTo(30.86, within(0.005));
+        assertThat(Floors.celsius(field.heated().max())).isCloseTo(32.92, within(0.005));
+        assertThat(Floors.celsius(field.floor().min())).isCloseTo(23.24, within(0.005));
+        SensorReading sensor = field.sensorAt(1.253, 0.98);
+        assertThat(Floors.celsius(sensor.reading())).isCloseTo(30.7, within(0.05));
+        assertThat(Floors.value(sensor.aboveMean())).isCloseTo(-0.2, within(0.05));
+        assertThat(Floors.value(sensor.aboveMax())).isCloseTo(-2.3, within(0.05));
+    }
+
+    @Test
+    void inTime() {
+        HeatUp heatUp = HeatUp.fromCold(BUILD_UP, CLIMATE, CURVE, CABLE, Amounts.millimetres(102));
+        assertThat(Floors.value(heatUp.timeToShare(Amounts.of(90, Units.PERCENT))
+                                .orElseThrow())
+                        / 60)
+                .isCloseTo(220, within(0.5));
+        assertThat(Floors.value(heatUp.timeTo(Amounts.celsius(28)).orElseThrow()) / 60)
+                .isCloseTo(101, within(0.5));
+        assertThat(Floors.value(heatUp.fromSetback(Amounts.celsius(24))
+                                .timeTo(Amounts.celsius(28))
+                                .orElseThrow())
+                        / 60)
+                .isCloseTo(78, within(0.5));
+    }
+
+    @Test
+    void underARug() {
+        BlockedArea rug = BlockedArea.of(
+                BUILD_UP,
+                CLIMATE,
+                CURVE,
+                CABLE,
+                Amounts.millimetres(102),
+                Amounts.of(0.1, Units.SQUARE_METRE_KELVIN_PER_WATT),
+                Amounts.metres(0.8));
+        assertThat(Floors.celsius(rug.tileCovered())).isCloseTo(40.6, within(0.05));
+        assertThat(Floors.celsius(rug.sheathCovered())).isCloseTo(45.9, within(0.05));
+        assertThat(rug.judge("rug", Amounts.celsius(90)).severity()).isEqualTo(Severity.NOTE);
+        assertThat(rug.judge("rug", Amounts.celsius(40)).isError()).isTrue();
+    }
+
+    @Test
+    void judgements() {
+        SteadySection section = section();
+        Finding held = HeatFindings.surface(
+                "K31.5", section.surfaceMax(), Amounts.celsius(30), true, SurfaceLimit.OCCUPIED.source());
+        assertThat(held.severity()).isEqualTo(Severity.WARNING);
+        assertThat(HeatFindings.surface(
+                                "K31.5",
+                                section.surfaceMax(),
+                                SurfaceLimit.OCCUPIED.temperature(),
+                                false,
+                                SurfaceLimit.OCCUPIED.source())
+                        .isError())
+                .isTrue();
+        assertThat(HeatFindings.surface(
+                                "K31.5",
+                                section.surfaceMax(),
+                                SurfaceLimit.BATH.temperature(),
+                                false,
+                                SurfaceLimit.BATH.source())
+                        .severity())
+                .isEqualTo(Severity.NOTE);
+        assertThat(HeatFindings.insulationBelow(BUILD_UP, Beneath.guess(CLIMATE))
+                        .severity())
+                .isEqualTo(Severity.NOTE);
+        assertThat(HeatFindings.insulationBelow(
+                                BuildUp.of(List.of(Floors.layer(10, 1, true), Floors.layer(100, 2, false))),
+                                Beneath.HEATED_ROOM)
+                        .severity())
+                .isEqualTo(Severity.WARNING);
+        Finding short1 = HeatFindings.heatLoss(Amounts.watts(260), Amounts.watts(290));
+        assertThat(short1.severity()).isEqualTo(Severity.WARNING);
+        assertThat(short1.message()).contains("90 %");
+        assertThat(HeatFindings.heatLoss(Amounts.watts(449), Amounts.watts(290)).severity())
+                .isEqualTo(Severity.NOTE);
+        assertThat(HeatFindings.lawRange(CURVE, section.surfaceMean(), CLIMATE.air())
+                        .severity())
+                .isEqualTo(Severity.NOTE);
+        assertThat(HeatFindings.lawRange(CURVE, Amounts.celsius(50), CLIMATE.air())
+                        .severity())
+                .isEqualTo(Severity.WARNING);
+        assertThat(SealMaterial.PETROLATUM.judge("pan", field(), 1.253, 0.98).severity())
+                .isEqualTo(Severity.NOTE);
+        assertThat(FloorComfort.judge(Amounts.celsius(24)).message()).contains("5.5 %");
+        assertThat(BarefootFloor.STONE_AND_TILE.highest()).isEqualTo(Amounts.celsius(29.5));
+    }
+
+    @Test
+    void materialsAreFoundByWords() {
+        assertThat(Material.named("porcelain tile").orElseThrow().name()).isEqualTo("porcelain tile");
+        assertThat(Material.named("membrane filled and covered with mortar")
+                        .orElseThrow()
+                        .name())
+                .isEqualTo("cement mortar");
+        assertThat(Material.named("mineral wool between joists").orElseThrow().name())
+                .isEqualTo("mineral wool");
+        assertThat(Material.named("extruded polystyrene").orElseThrow().name()).isEqualTo("extruded polystyrene");
+        assertThat(Material.named("steps")).isEmpty();
+        assertThat(BUILD_UP.storageFindings()).hasSize(5).allMatch(f -> f.severity() == Severity.NOTE);
+        BuildUp odd = BuildUp.of(
+                List.of(Layer.heated("unobtainium", Amounts.millimetres(10), Amounts.wattsPerMetreKelvin(1))));
+        assertThat(odd.storageFindings()).singleElement().matches(f -> f.severity() == Severity.WARNING);
+    }
+
+    @Test
+    void contactResistanceActsLikeALayer() {
+        BuildUp contact = BUILD_UP.withContactUnder(0, Amounts.of(0.02, Units.SQUARE_METRE_KELVIN_PER_WATT));
+        SteadySection section = SteadySection.of(contact, CLIMATE, CABLE, Amounts.millimetres(102));
+        double extra = 0.02 * Floors.value(section.upward());
+        assertThat(Floors.celsius(section.plane()) - Floors.celsius(section.surfaceMean()))
+                .isCloseTo(extra + 0.013023 * Floors.value(section.upward()), within(1e-3));
+        assertThat(Floors.value(section.ripple()))
+                .isLessThan(Floors.value(section().ripple()));
+    }
+}
