@@ -40,6 +40,14 @@ public record CableRules(
     /**
      * Checks the figures.
      *
+     * @param minSpacing least spacing of runs, centre line to centre line
+     * @param maxSpacing greatest spacing of runs
+     * @param minBendRadius least radius of a bend of the centre line
+     * @param start where the cold lead leaves the wall, in metres
+     * @param riser cold lead used up inside the wall
+     * @param jointLength length of the joint between cold lead and heating part, which lies straight
+     * @param cableHeight height of the cable's axis above the membrane's underside; flush with the stud tops where empty
+     * @param floorSensor whether a floor sensor limits the floor's temperature
      * @throws IllegalArgumentException if a length is negative or the start is empty or not finite
      */
     public CableRules {

@@ -36,7 +36,20 @@ public record Plan(
         List<FittingLengths> fittingLengths,
         List<Finding> findings) {
 
-    /** Copies the lists in. */
+    /**
+     * Copies the lists in.
+     *
+     * @param room the room's name
+     * @param status whether the job can be done as briefed
+     * @param lattice the studs as given or as chosen
+     * @param area floor, heatable and heated area
+     * @param cables the cables as laid; empty when impossible
+     * @param circuits the circuits that feed them
+     * @param roomHeat heat into the room, where build-up and climate were given and the job can be done
+     * @param takeOff what to buy
+     * @param fittingLengths cable lengths that would fit each part of the floor
+     * @param findings every judgement, errors first
+     */
     public Plan {
         cables = List.copyOf(cables);
         circuits = List.copyOf(circuits);
