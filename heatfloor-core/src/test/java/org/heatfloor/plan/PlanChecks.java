@@ -74,24 +74,35 @@ final class PlanChecks {
         double side = metres(brief.rules.minSpacing().with(brief.membrane.studPitch()));
         List<Double> areas = new ArrayList<>();
         for (Set<List<Integer>> part : parts(brief, lattice)) {
-            List<Geometry> squares = new ArrayList<>();
+            // Squares side by side in a row of junctions make one rectangle, since the side is at least the pitch.
+            List<Geometry> rectangles = new ArrayList<>();
             for (List<Integer> at : part) {
-                Coordinate c = lattice.junction(at.get(0), at.get(1));
-                squares.add(FACTORY.toGeometry(
-                        new Envelope(c.x - side / 2, c.x + side / 2, c.y - side / 2, c.y + side / 2)));
+                int column = at.get(0);
+                int row = at.get(1);
+                if (part.contains(List.of(column - 1, row))) {
+                    continue;
+                }
+                int last = column;
+                while (part.contains(List.of(last + 1, row))) {
+                    last++;
+                }
+                Envelope run = new Envelope(lattice.junction(column, row), lattice.junction(last, row));
+                run.expandBy(side / 2);
+                rectangles.add(FACTORY.toGeometry(run));
             }
-            areas.add(CascadedPolygonUnion.union(squares).getArea());
+            areas.add(CascadedPolygonUnion.union(rectangles).getArea());
         }
         areas.sort((a, b) -> Double.compare(b, a));
         return areas;
     }
 
     private static List<Set<List<Integer>>> parts(Brief brief, StudLattice lattice) {
+        Envelope room = brief.room.polygon().getEnvelopeInternal();
         Map<List<Integer>, Coordinate> free = new HashMap<>();
         for (int column = -20; column < 200; column++) {
             for (int row = -20; row < 200; row++) {
                 Coordinate c = lattice.junction(column, row);
-                if (isFree(brief, FACTORY.createPoint(c))) {
+                if (room.contains(c) && isFree(brief, FACTORY.createPoint(c))) {
                     free.put(List.of(column, row), c);
                 }
             }
