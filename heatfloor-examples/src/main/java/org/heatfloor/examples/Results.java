@@ -33,7 +33,7 @@ final class Results {
         try {
             Files.createDirectories(folder);
             for (Map.Entry<String, String> file : files.entrySet()) {
-                Path draft = Files.createTempFile(folder, file.getKey(), ".part");
+                Path draft = folder.resolve(file.getKey() + ".part");
                 written.put(draft, folder.resolve(file.getKey()));
                 Files.writeString(draft, file.getValue(), StandardCharsets.UTF_8);
             }
