@@ -89,10 +89,12 @@ final class Assembly {
         heat.ifPresent(h -> findings.addAll(h.findings()));
         findings.addAll(takeOff.findings());
         List<LineString> lines = routes.stream().map(CableRoute::line).toList();
+        List<LineString> leads =
+                routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
         List<PlannedCable> planned = new ArrayList<>();
         for (int i = 0; i < routes.size(); i++) {
             List<SensorPlace> sensors =
-                    SensorPlaces.find(site, lines, lines.get(i), routes.get(i).evenSpacing(), 2);
+                    SensorPlaces.find(site, lines, leads, lines.get(i), routes.get(i).evenSpacing(), 2);
             int number = i;
             planned.add(new PlannedCable(
                     names.get(i),

@@ -30,6 +30,8 @@ public final class SensorPlaces {
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final double FROM_WALL_METRES = 0.3;
     private static final double APART_METRES = 0.25;
+    /** What crossing a cold lead at the wall costs, as metres of sensor lead. */
+    private static final double CROSSING_METRES = 4;
 
     private final RouteSite site;
     private final Frame frame;
@@ -43,7 +45,7 @@ public final class SensorPlaces {
     private final int[] from;
     private final double[] cost;
 
-    private SensorPlaces(RouteSite site, List<LineString> heating) {
+    private SensorPlaces(RouteSite site, List<LineString> heating, List<LineString> coldLeads) {
         this.site = site;
         frame = new Frame(site.grid);
         ring = new WallRing(site.room.polygon());
@@ -57,7 +59,7 @@ public final class SensorPlaces {
         from = new int[width * height];
         cost = new double[width * height];
         markOpen();
-        spread();
+        spread(coldLeads);
     }
 
     /**
@@ -65,14 +67,20 @@ public final class SensorPlaces {
      *
      * @param site where the cables lie
      * @param heating every heating cable of the room
+     * @param coldLeads every cold lead of the room; a sensor's lead crosses one only where it must
      * @param beside the cable whose spacing counts
      * @param spacing its even spacing
      * @param count how many places are wanted
      * @return at most that many, best first; fewer where the field has no such place
      */
     public static List<SensorPlace> find(
-            RouteSite site, List<LineString> heating, LineString beside, Quantity<Length> spacing, int count) {
-        SensorPlaces places = new SensorPlaces(site, heating);
+            RouteSite site,
+            List<LineString> heating,
+            List<LineString> coldLeads,
+            LineString beside,
+            Quantity<Length> spacing,
+            int count) {
+        SensorPlaces places = new SensorPlaces(site, heating, coldLeads);
         return places.best(beside, Si.positive("spacing", spacing, Units.METRE) / site.pitch * 2, count);
     }
 
@@ -125,7 +133,7 @@ public final class SensorPlaces {
     }
 
     /** Cheapest ways from the wall to every open node; beginning near the start point is cheaper. */
-    private void spread() {
+    private void spread(List<LineString> coldLeads) {
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
         Arrays.fill(from, -1);
         double step = site.pitch / 2;
@@ -135,6 +143,9 @@ public final class SensorPlaces {
             if (open[v] && wallMetres[v] <= step * 1.01) {
                 double round = ring.wrap(ring.nearest(metres(v)) - startPlace);
                 cost[v] = wallMetres[v] + 0.5 * Math.min(round, ring.length - round);
+                if (crosses(coldLeads, metres(v))) {
+                    cost[v] += CROSSING_METRES;
+                }
                 queue.add(new double[] {cost[v], v});
             }
         }
@@ -154,6 +165,11 @@ public final class SensorPlaces {
                 }
             }
         }
+    }
+
+    private boolean crosses(List<LineString> coldLeads, Coordinate c) {
+        LineString way = FACTORY.createLineString(new Coordinate[] {c, ring.point(ring.nearest(c))});
+        return coldLeads.stream().anyMatch(lead -> lead.distance(way) < 1e-3);
     }
 
     private List<SensorPlace> best(LineString beside, double spacing, int count) {
