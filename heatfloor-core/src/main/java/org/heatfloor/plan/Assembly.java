@@ -93,8 +93,8 @@ final class Assembly {
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
         List<PlannedCable> planned = new ArrayList<>();
         for (int i = 0; i < routes.size(); i++) {
-            List<SensorPlace> sensors =
-                    SensorPlaces.find(site, lines, leads, lines.get(i), routes.get(i).evenSpacing(), 2);
+            List<SensorPlace> sensors = SensorPlaces.find(
+                    site, lines, leads, lines.get(i), routes.get(i).evenSpacing(), 2);
             int number = i;
             planned.add(new PlannedCable(
                     names.get(i),

@@ -132,7 +132,8 @@ final class Search {
                 CoarseGrid grid = new CoarseGrid(lattice, xs, ys);
                 double gx = mean(xs);
                 double gy = mean(ys);
-                if (grid.nodes * Math.max(gx, gy) < leastShare * target || grid.nodes * Math.min(gx, gy) > 1.3 * target) {
+                if (grid.nodes * Math.max(gx, gy) < leastShare * target
+                        || grid.nodes * Math.min(gx, gy) > 1.3 * target) {
                     continue;
                 }
                 combs(grid, walks, target);
