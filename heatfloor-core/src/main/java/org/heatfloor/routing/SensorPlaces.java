@@ -33,6 +33,8 @@ public final class SensorPlaces {
     /** What crossing a cold lead at the wall costs, as metres of sensor lead. */
     private static final double CROSSING_METRES = 4;
 
+    private static final double BESIDE_LEAD_METRES = 0.008;
+
     private final RouteSite site;
     private final Frame frame;
     private final WallRing ring;
@@ -58,7 +60,7 @@ public final class SensorPlaces {
         wallMetres = new double[width * height];
         from = new int[width * height];
         cost = new double[width * height];
-        markOpen();
+        markOpen(coldLeads);
         spread(coldLeads);
     }
 
@@ -109,7 +111,7 @@ public final class SensorPlaces {
         return x < 0 || y < 0 || x >= width || y >= height ? -1 : y * width + x;
     }
 
-    private void markOpen() {
+    private void markOpen(List<LineString> coldLeads) {
         double[] squared = Coverage.squaredDistances(width, height, heat);
         double least = site.minSpacing / site.pitch - 0.02;
         IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(site.room.polygon());
@@ -122,7 +124,7 @@ public final class SensorPlaces {
                 continue;
             }
             Point p = FACTORY.createPoint(c);
-            boolean clear = true;
+            boolean clear = coldLeads.stream().noneMatch(lead -> lead.distance(p) < BESIDE_LEAD_METRES);
             for (KeepOut k : site.keepOuts) {
                 double radius = Si.in("radius", k.radius(), Units.METRE);
                 clear &= k.shape().distance(p) - radius > 0.01;
@@ -140,7 +142,7 @@ public final class SensorPlaces {
         PriorityQueue<double[]> queue = new PriorityQueue<>(
                 Comparator.<double[]>comparingDouble(e -> e[0]).thenComparingDouble(e -> e[1]));
         for (int v = 0; v < open.length; v++) {
-            if (open[v] && wallMetres[v] <= step * 1.01) {
+            if (open[v] && wallMetres[v] <= 2.02 * step) {
                 double round = ring.wrap(ring.nearest(metres(v)) - startPlace);
                 cost[v] = wallMetres[v] + 0.5 * Math.min(round, ring.length - round);
                 if (crosses(coldLeads, metres(v))) {
