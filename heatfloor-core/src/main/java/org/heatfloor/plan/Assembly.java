@@ -91,6 +91,7 @@ final class Assembly {
         List<LineString> lines = routes.stream().map(CableRoute::line).toList();
         List<LineString> leads =
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
+        LeadTracks.crowded(routes).ifPresent(findings::add);
         List<PlannedCable> planned = new ArrayList<>();
         for (int i = 0; i < routes.size(); i++) {
             List<SensorPlace> sensors = SensorPlaces.find(

@@ -15,7 +15,7 @@ import org.heatfloor.plan.Planner.PartChoice;
  */
 record Combinations(List<List<Option>> covering, List<List<Option>> others) {
 
-    private static final int MOST = 20_000;
+    private static final int MOST = 200_000;
 
     /** The output reckoned from the even spacing may differ this far from that of the route as laid. */
     private static final double OUTPUT_SLACK = 0.02;

@@ -1,7 +1,9 @@
 package org.heatfloor.plan;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.heatfloor.electrical.CableRating;
 import org.heatfloor.electrical.CircuitDesign;
@@ -24,6 +26,7 @@ final class Options {
     private final Brief brief;
     private final RouteSite site;
     private final Router router;
+    private final Map<Integer, Optional<Double>> leadNeeded = new HashMap<>();
     private final double least;
     private final double most;
 
@@ -85,6 +88,10 @@ final class Options {
                     Option.Verdict.NOT_FIT,
                     fault.orElseThrow().message());
         }
+        Optional<String> unreached = unreached(part, cable);
+        if (unreached.isPresent()) {
+            return option(cable, length, spacing, Option.Verdict.NOT_FIT, unreached.orElseThrow());
+        }
         if (length > capacity) {
             return option(
                     cable,
@@ -104,6 +111,22 @@ final class Options {
         }
         // The capacity never passes A over the least spacing, so a cable within it cannot lie too close on average.
         return option(cable, length, spacing, Option.Verdict.MAY_WORK, "");
+    }
+
+    private Optional<String> unreached(int part, HeatingCable cable) {
+        double available = Math.max(
+                0,
+                Si.in("cold lead", cable.coldLead(), Units.METRE) - Si.in("riser", brief.rules.riser(), Units.METRE));
+        Optional<Double> needed = leadNeeded.computeIfAbsent(
+                part, p -> router.leadNeeded(p).map(q -> Si.in("lead needed", q, Units.METRE)));
+        if (needed.isEmpty()) {
+            return Optional.of("from this start no cold lead finds a way to the floor: keep-outs stand in the way, or the"
+                    + " clearance from the wall is less than half the least spacing, so that a lead has no strip to lie in");
+        }
+        return available >= needed.orElseThrow()
+                ? Optional.empty()
+                : Optional.of("its cold lead leaves " + metres(available) + " for the floor after the riser and "
+                        + metres(needed.orElseThrow()) + " are needed; move the start, or take a longer cold lead");
     }
 
     private Option option(HeatingCable cable, double length, double spacing, Option.Verdict verdict, String reason) {

@@ -1,7 +1,9 @@
 package org.heatfloor.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.electrical.HeatingCable;
@@ -48,11 +50,59 @@ final class Refusal {
             return out;
         }
         PartChoice part = parts.get(0);
+        Map<String, List<Option>> unusable = new LinkedHashMap<>();
         for (Option option : part.options()) {
-            out.add(refused(part.part(), option));
+            if (option.verdict() == Option.Verdict.NOT_FIT) {
+                unusable.computeIfAbsent(option.reason(), r -> new ArrayList<>()).add(option);
+            } else {
+                out.add(refused(part.part(), option));
+            }
         }
-        out.addAll(help(part));
+        unusable.forEach((reason, options) -> out.add(unusable(reason, options)));
+        if (unusable.values().stream().mapToInt(List::size).sum() < part.options().size()) {
+            out.addAll(help(part));
+        } else {
+            out.add(Finding.withValue(
+                    Severity.NOTE,
+                    "cable",
+                    "The channels and the bend radius of "
+                            + QuantityText.write(brief.rules.minBendRadius().to(Units.MILLIMETRE), 1)
+                            + " let in cables up to " + QuantityText.write(site.thickestCable().to(Units.MILLIMETRE), 1)
+                            + " thick.",
+                    site.thickestCable(),
+                    Source.derived("channel between the studs, and bend round a stud")));
+        }
+        out.addAll(narrowStrip());
         return out;
+    }
+
+    private static Finding unusable(String reason, List<Option> options) {
+        String names = options.stream()
+                .limit(4)
+                .map(o -> o.cable().name())
+                .collect(Collectors.joining(", "));
+        return Finding.of(
+                Severity.ERROR,
+                options.size() > 4 ? names + " and " + (options.size() - 4) + " more" : names,
+                "Cannot be used: " + reason + ".",
+                Source.derived("cable, studs, leads and supply as briefed"));
+    }
+
+    /** What a wider clearance from the wall would do, where it is too narrow for a lead. */
+    private List<Finding> narrowStrip() {
+        double wall = Si.in("wall clearance", brief.wallClearance.with(brief.membrane.studPitch()), Units.METRE);
+        double half = options.leastSpacing() / 2;
+        if (wall >= half - 1e-9) {
+            return List.of();
+        }
+        return List.of(Finding.of(
+                Severity.NOTE,
+                "wall clearance",
+                "With " + QuantityText.number(half * 1000, 1)
+                        + " mm, half the least spacing, cold leads could run along the wall and more routes would do.",
+                Amounts.metres(wall),
+                Amounts.metres(half),
+                Source.derived("a cold lead keeps half the least spacing from heating cable")));
     }
 
     private Finding refused(int part, Option option) {
@@ -98,6 +148,7 @@ final class Refusal {
                 Amounts.of(sets, Units.ONE),
                 Source.derived("search with counted work; not proved")));
         parts.forEach(part -> lengths(part, out));
+        out.addAll(narrowStrip());
         return out;
     }
 

@@ -105,7 +105,7 @@ final class Routes {
                     cable.name(),
                     "No exact route was found, though the bound of " + text(n.capacity())
                             + " allows one; the longest found is " + text(n.longestFound())
-                            + ". Take the next shorter cable.",
+                            + ". A shorter cable may do.",
                     cable.length(),
                     n.longestFound(),
                     Source.derived("search with counted work; not proved"));

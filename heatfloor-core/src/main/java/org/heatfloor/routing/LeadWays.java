@@ -80,7 +80,7 @@ final class LeadWays {
             double stripMetres,
             double halfSpacingMetres,
             double longestMetres) {
-        WallRing ring = new WallRing(room);
+        WallRing ring = WallRing.nearest(room, start);
         double startPlace = ring.nearest(start);
         // Where the strip is narrower than half a spacing a lead along the wall would come too near the rows.
         double along = stripMetres >= halfSpacingMetres - 1e-9 ? longestMetres : frame.pitchMetres;

@@ -46,7 +46,7 @@ public final class RouteCheck {
     private RouteCheck(Builder builder, Quantity<Length> minSpacing, Coordinate start) {
         room = builder.room;
         lattice = builder.lattice;
-        keepOuts = List.copyOf(builder.keepOuts);
+        keepOuts = builder.keepOuts.stream().filter(KeepOut::blocksCable).toList();
         pitchMetres = Si.in("stud pitch", lattice.pitch(), Units.METRE);
         studDiameterMetres = Si.in("stud diameter", lattice.studDiameter(), Units.METRE);
         wallClearanceMetres = Si.notNegative("wall clearance", builder.wallClearance, Units.METRE);

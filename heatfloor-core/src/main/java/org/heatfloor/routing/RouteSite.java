@@ -10,6 +10,7 @@ import org.heatfloor.area.Room;
 import org.heatfloor.area.TradeLength;
 import org.heatfloor.grid.ChannelGrid;
 import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
@@ -47,7 +48,8 @@ public final class RouteSite {
             Quantity<Length> jointLength) {
         this.room = Objects.requireNonNull(room, "room");
         this.wallClearance = Objects.requireNonNull(wallClearance, "wallClearance");
-        this.keepOuts = List.copyOf(keepOuts);
+        this.keepOuts =
+                keepOuts.stream().filter(KeepOut::blocksCable).toList();
         this.pitch = Si.in("stud pitch", lattice.pitch(), Units.METRE);
         this.studDiameter = Si.in("stud diameter", lattice.studDiameter(), Units.METRE);
         this.wallClearanceMetres = Si.in("wall clearance", wallClearance.with(lattice.pitch()), Units.METRE);
@@ -122,6 +124,16 @@ public final class RouteSite {
                     + millimetres(Math.max(0, largestBend(d))) + " radius and needs " + millimetres(bendRadius));
         }
         return Optional.empty();
+    }
+
+    /**
+     * The thickest cable that the channels and the least bend radius let in.
+     *
+     * @return the diameter; zero where none fits
+     */
+    public Quantity<Length> thickestCable() {
+        double bends = 2 * (pitch / Math.sqrt(2) - bendRadius * (Math.sqrt(2) - 1)) - studDiameter;
+        return Amounts.metres(Math.max(0, Math.min(pitch - studDiameter, bends)));
     }
 
     private static String millimetres(double metres) {

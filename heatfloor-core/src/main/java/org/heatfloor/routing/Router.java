@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalInt;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -199,6 +200,31 @@ public final class Router {
                 0);
         return Amounts.metres(
                 new Part(site, frame, parts.get(part), areas[part], none, 0).capacityMetres(conductors == 1));
+    }
+
+    /**
+     * Cold lead that is needed in the floor to reach a part.
+     *
+     * @param part number of the part
+     * @return the length from the wall to the end of the joint; empty if there is no way for a lead, because keep-outs stand
+     *     in the way or the clearance from the wall is less than half the least spacing
+     */
+    public Optional<Quantity<Length>> leadNeeded(int part) {
+        LeadWays ways = LeadWays.of(
+                site.room.polygon(),
+                site.keepOuts,
+                frame,
+                whole,
+                site.start,
+                site.wallClearanceMetres,
+                site.minSpacing / 2,
+                Double.MAX_VALUE);
+        return ways.ways().stream()
+                .filter(w -> parts.get(part).free[w.node()])
+                .mapToDouble(LeadWays.Way::lengthMetres)
+                .boxed()
+                .min(Comparator.naturalOrder())
+                .map(metres -> Amounts.metres(metres + site.jointLength + site.bendRadius));
     }
 
     /**

@@ -50,7 +50,7 @@ public final class SensorPlaces {
     private SensorPlaces(RouteSite site, List<LineString> heating, List<LineString> coldLeads) {
         this.site = site;
         frame = new Frame(site.grid);
-        ring = new WallRing(site.room.polygon());
+        ring = WallRing.nearest(site.room.polygon(), site.start);
         startPlace = ring.nearest(site.start);
         width = 2 * site.grid.columns() - 1;
         height = 2 * site.grid.rows() - 1;

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
-/** The outer walls as one closed line with the room on its left; places on it are metres along it. */
+/** The walls of a ring, outer walls or a column, as one closed line with the room on its left; places on it are metres along it. */
 final class WallRing {
 
     private static final int JUT_CHORDS = 6;
@@ -15,9 +16,25 @@ final class WallRing {
     private final double[] at;
     final double length;
 
-    WallRing(Polygon room) {
-        Coordinate[] ring = room.getExteriorRing().copy().getCoordinates();
-        if (!Orientation.isCCW(ring)) {
+    /** The ring of walls nearest to a point: the outer walls, or those of a column. */
+    static WallRing nearest(Polygon room, Coordinate c) {
+        WallRing best = new WallRing(room.getExteriorRing(), true);
+        for (int i = 0; i < room.getNumInteriorRing(); i++) {
+            WallRing column = new WallRing(room.getInteriorRingN(i), false);
+            if (column.distance(c) < best.distance(c) - 1e-9) {
+                best = column;
+            }
+        }
+        return best;
+    }
+
+    private double distance(Coordinate c) {
+        return point(nearest(c)).distance(c);
+    }
+
+    private WallRing(LinearRing walls, boolean counterClockwise) {
+        Coordinate[] ring = walls.copy().getCoordinates();
+        if (Orientation.isCCW(ring) != counterClockwise) {
             for (int i = 0; i < ring.length / 2; i++) {
                 Coordinate swap = ring[i];
                 ring[i] = ring[ring.length - 1 - i];
@@ -108,7 +125,7 @@ final class WallRing {
     }
 
     private boolean juts(int corner) {
-        double[] before = inward(corner == 0 ? length : at[corner]);
+        double[] before = inward(corner == 0 ? length - 1e-9 : at[corner] - 1e-9);
         double[] after = inward(at[corner] + 1e-9);
         return before[0] * after[1] - before[1] * after[0] < -1e-9;
     }
@@ -125,7 +142,7 @@ final class WallRing {
 
     /** The corner moved into the room; a corner that juts into the room is rounded about, so that nothing is cut off. */
     private List<Coordinate> moved(int corner, double offset, boolean forward) {
-        double[] before = inward(corner == 0 ? length : at[corner]);
+        double[] before = inward(corner == 0 ? length - 1e-9 : at[corner] - 1e-9);
         double[] after = inward(at[corner] + 1e-9);
         Coordinate c = points[corner];
         if (!juts(corner)) {

@@ -269,8 +269,8 @@ class PlannerTest {
                 Effort.QUICK);
         assertThat(plan.status()).isEqualTo(Status.IMPOSSIBLE);
         assertThat(plan.findings().get(0).message())
-                .contains("cold lead does not reach")
-                .contains("Move the start, or take a cable with a longer cold lead");
+                .contains("its cold lead leaves 0.05 m for the floor after the riser and 0.19 m are needed")
+                .contains("move the start, or take a longer cold lead");
     }
 
     @Test
