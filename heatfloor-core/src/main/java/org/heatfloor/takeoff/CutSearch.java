@@ -90,8 +90,10 @@ final class CutSearch {
         return floor.stream().mapToDouble(Polygon::getArea).sum();
     }
 
+    /** By the stock's whole area: at a wall a cut may use what it measures beyond whole pitches. */
     private int areaBound() {
-        return (int) Math.max(1, Math.ceil(coveredSquareMetres() / (pitch * pitch * across * along) - 1e-9));
+        double one = Si.in("width", stock.width(), Units.METRE) * Si.in("length", stock.length(), Units.METRE);
+        return (int) Math.max(1, Math.ceil(coveredSquareMetres() / one - 1e-9));
     }
 
     private Candidate fewest() {

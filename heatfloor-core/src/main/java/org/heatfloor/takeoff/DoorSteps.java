@@ -88,14 +88,18 @@ final class DoorSteps {
         }
     }
 
-    /** Another thickness of tile or membrane that brings the step down to what may stand upright. */
+    /**
+     * Another thickness of tile or membrane that brings the step down to what may stand upright, rounded to the tenth of a
+     * millimetre that keeps it so.
+     */
     private static void other(List<Remedy> remedies, String what, double over, double now, double least, double step) {
-        double wanted = now - over;
+        double tenths = (now - over) * 10_000;
+        double wanted = (over > 0 ? Math.floor(tenths + 1e-6) : Math.ceil(tenths - 1e-6)) / 10_000;
         if (wanted >= least) {
             remedies.add(new Remedy(
                     "use a " + what + " " + text(wanted) + (over > 0 ? " thick or less" : " thick or more")
                             + " instead of " + text(now),
-                    Amounts.millimetres((step - over) * 1000)));
+                    Amounts.millimetres((step + wanted - now) * 1000)));
         }
     }
 

@@ -20,7 +20,7 @@ import org.locationtech.jts.geom.Polygon;
  * How the membrane is cut: every piece on its sheet or roll and in the room, with the studs in phase from piece to piece.
  * Joints lie midway between two rows of studs and are butted. The cut is chosen among both directions, every place of the
  * first joint and two ways of joining strips; the stock for each is found by exact search, and the bound is the floor's
- * area over the stock's usable area, which no cut can beat.
+ * area over the stock's area, which no cut can beat.
  */
 public final class MembraneCut {
 
@@ -119,7 +119,7 @@ public final class MembraneCut {
     }
 
     /**
-     * Sheets or rolls no cut can do without: covered area over usable area of one, rounded up.
+     * Sheets or rolls no cut can do without: covered area over the area of one, rounded up.
      *
      * @return the bound
      */

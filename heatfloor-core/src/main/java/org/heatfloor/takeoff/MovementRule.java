@@ -26,6 +26,9 @@ public record MovementRule(Quantity<Length> longest, Quantity<Area> largest, dou
     private static final Quantity<Area> ANY_AREA = Amounts.squareMetres(1e6);
     private static final double ANY_RATIO = 1e6;
 
+    /** More bays than this are no floor; a ratio near 1 may never be met at all. */
+    private static final int MOST_BAYS = 10_000;
+
     /** Interior floors. */
     public static final MovementRule EJ171_INTERIOR = new MovementRule(
             Amounts.feet(25),
@@ -111,22 +114,28 @@ public record MovementRule(Quantity<Length> longest, Quantity<Area> largest, dou
      * @param length of the rectangle
      * @param width of the rectangle
      * @return the bays
-     * @throws IllegalArgumentException if a side is not above 0 and at most 1 km
+     * @throws IllegalArgumentException if a side is not above 0 and at most 1 km, or no grid of up to 10,000 bays keeps
+     *     the limits
      */
     public Bays grid(Quantity<Length> length, Quantity<Length> width) {
         Si.positive("bay grid length", length, Units.METRE);
         double l = Si.within("bay grid length", length, Units.METRE, 0, 1_000);
         Si.positive("bay grid width", width, Units.METRE);
         double w = Si.within("bay grid width", width, Units.METRE, 0, 1_000);
-        int lowerBound = (int) Math.ceil(l * w / Si.in("largest", largest, Units.SQUARE_METRE) - 1e-9);
-        for (int count = 1; ; count++) {
+        double edge = Si.in("longest", longest, Units.METRE);
+        double byArea = Math.ceil(l * w / Si.in("largest", largest, Units.SQUARE_METRE) - 1e-9);
+        double byEdge = Math.ceil(l / edge - 1e-9) * Math.ceil(w / edge - 1e-9);
+        double first = Math.max(1, Math.max(byArea, byEdge));
+        for (int count = (int) Math.min(first, MOST_BAYS + 1.0); count <= MOST_BAYS; count++) {
             for (int along = count; along >= 1; along--) {
                 int across = count / along;
                 if (count % along == 0 && fits(l / along, w / across)) {
-                    return new Bays(along, across, lowerBound);
+                    return new Bays(along, across, (int) byArea);
                 }
             }
         }
+        throw new IllegalArgumentException("bay grid: " + length + " by " + width + " was given; sides that at most "
+                + MOST_BAYS + " equal bays within the rule's edge, area and ratio part are expected");
     }
 
     /** Whether a rectangular bay keeps all limits. */

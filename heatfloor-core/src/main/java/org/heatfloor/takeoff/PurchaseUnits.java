@@ -13,19 +13,21 @@ import org.heatfloor.quantity.Units;
 // Units are immutable by contract of the units API, which carries no annotation that says so.
 @SuppressWarnings("ImmutableEnumChecker")
 public enum PurchaseUnits {
-    /** Square metres, metres, kilograms, litres. */
-    METRIC(Units.SQUARE_METRE, Units.METRE, Units.KILOGRAM, Units.LITRE),
-    /** Square feet, feet, pounds, cubic inches. */
-    US_CUSTOMARY(Units.SQUARE_FOOT, Units.FOOT, Units.POUND, Units.CUBIC_INCH);
+    /** Square metres, metres, millimetres for tiles, kilograms, litres. */
+    METRIC(Units.SQUARE_METRE, Units.METRE, Units.MILLIMETRE, Units.KILOGRAM, Units.LITRE),
+    /** Square feet, feet, inches for tiles, pounds, cubic inches. */
+    US_CUSTOMARY(Units.SQUARE_FOOT, Units.FOOT, Units.INCH, Units.POUND, Units.CUBIC_INCH);
 
     private final Unit<Area> area;
     private final Unit<Length> length;
+    private final Unit<Length> face;
     private final Unit<Mass> mass;
     private final Unit<Volume> volume;
 
-    PurchaseUnits(Unit<Area> area, Unit<Length> length, Unit<Mass> mass, Unit<Volume> volume) {
+    PurchaseUnits(Unit<Area> area, Unit<Length> length, Unit<Length> face, Unit<Mass> mass, Unit<Volume> volume) {
         this.area = area;
         this.length = length;
+        this.face = face;
         this.mass = mass;
         this.volume = volume;
     }
@@ -36,6 +38,11 @@ public enum PurchaseUnits {
 
     Quantity<Length> length(Quantity<Length> given) {
         return given.to(length);
+    }
+
+    /** A side of a tile. */
+    Quantity<Length> face(Quantity<Length> given) {
+        return given.to(face);
     }
 
     Quantity<Mass> mass(Quantity<Mass> given) {

@@ -107,8 +107,8 @@ public final class ShoppingList {
 
         void tile(TileLayout layout) {
             int perBox = layout.tile().supply().perBox();
-            String size = QuantityText.write(layout.tile().length(), 2) + " by "
-                    + QuantityText.write(layout.tile().width(), 2);
+            String size = PurchaseUnits.text(units.face(layout.tile().length())) + " by "
+                    + PurchaseUnits.text(units.face(layout.tile().width()));
             add(
                     Material.TILE,
                     layout.boxes(),

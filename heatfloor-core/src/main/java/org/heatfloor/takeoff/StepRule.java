@@ -51,7 +51,9 @@ public record StepRule(
             Source.document("Approved Document M, England", "accessible threshold: upstands above 5 mm chamfered"),
             Amounts.millimetres(15),
             2,
-            Source.document("Approved Document M, England", "accessible threshold: at most 15 mm in all"),
+            Source.document(
+                    "Approved Document M, England",
+                    "accessible threshold: at most 15 mm in all; the chamfer's 1:2 is common practice, no source"),
             Amounts.millimetres(15),
             12,
             Source.document("Approved Document M, England", "accessible threshold: at most 15 mm in all"));

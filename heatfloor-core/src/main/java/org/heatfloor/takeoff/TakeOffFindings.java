@@ -44,7 +44,7 @@ final class TakeOffFindings {
                         + (cut.stockCount() == 1 ? "" : "s") + proof,
                 Amounts.of(cut.stockCount(), Units.ONE),
                 Amounts.of(cut.lowerBound(), Units.ONE),
-                Source.derived("covered area over usable area of one, rounded up")));
+                Source.derived("covered area over the area of one, rounded up")));
     }
 
     private static void beds(List<Finding> findings, Bedding bedding, List<MortarNeed> mortars) {

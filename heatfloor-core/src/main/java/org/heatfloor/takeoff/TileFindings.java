@@ -149,20 +149,32 @@ final class TileFindings {
         for (Polygon bay : FloorRegions.polygons(turned)) {
             Envelope e = bay.getEnvelopeInternal();
             double longer = Math.max(e.getWidth(), e.getHeight());
+            double ratio = longer / Math.min(e.getWidth(), e.getHeight());
             double area = bay.getArea();
-            if (longer > Si.in("longest", rule.longest(), Units.METRE)
-                    || area > Si.in("largest", rule.largest(), Units.SQUARE_METRE)
-                    || longer > rule.ratio() * Math.min(e.getWidth(), e.getHeight())) {
-                findings.add(Finding.of(
-                        Severity.WARNING,
-                        "movement joints",
-                        "a bay of " + QuantityText.number(area, 1) + " m² and " + QuantityText.number(longer, 2)
-                                + " m is larger than one bay may be; part it with a movement joint",
-                        Amounts.metres(longer),
-                        rule.longest(),
-                        rule.source()));
+            String which =
+                    "a bay of " + QuantityText.number(area, 1) + " m² and " + QuantityText.number(longer, 2) + " m ";
+            if (longer > Si.in("longest", rule.longest(), Units.METRE) + 1e-6) {
+                bay(findings, which + "is longer", Amounts.metres(longer), rule.longest(), rule);
+            }
+            if (area > Si.in("largest", rule.largest(), Units.SQUARE_METRE) + 1e-6) {
+                bay(findings, which + "is larger", Amounts.squareMetres(area), rule.largest(), rule);
+            }
+            if (ratio > rule.ratio() + 1e-6) {
+                Quantity<?> limit = Amounts.of(rule.ratio(), Units.ONE);
+                bay(findings, which + "is longer for its width", Amounts.of(ratio, Units.ONE), limit, rule);
             }
         }
+    }
+
+    private static void bay(
+            List<Finding> findings, String what, Quantity<?> figure, Quantity<?> limit, MovementRule rule) {
+        findings.add(Finding.of(
+                Severity.WARNING,
+                "movement joints",
+                what + " than one bay may be; part it with a movement joint",
+                figure,
+                limit,
+                rule.source()));
     }
 
     private static boolean isOver(Quantity<Length> measured, Limit limit) {

@@ -11,6 +11,7 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.TradeLength;
+import org.heatfloor.finding.Source;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.MembraneStock;
 import org.heatfloor.grid.StudLattice;
@@ -120,6 +121,9 @@ class BadInputTest {
                 fault(
                         "exterior joint spacing",
                         () -> MovementRule.exteriorWidth(Amounts.feet(16), Amounts.kelvins(50))),
+                fault("bay grid", () -> new MovementRule(
+                                Amounts.metres(8), Amounts.squareMetres(40), 1, Source.commonPractice("a test"))
+                        .grid(Amounts.metres(Math.sqrt(2)), Amounts.metres(1))),
                 fault("cable diameter", () -> Schoolhouse.washroom().cable(Amounts.metres(10), Amounts.millimetres(0))),
                 fault("cable length", () -> Schoolhouse.washroom().cable(Amounts.metres(-10), Amounts.millimetres(5))),
                 fault("keep-outs", () -> Schoolhouse.washroomWithoutStock()

@@ -3,7 +3,12 @@ package org.heatfloor.takeoff;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.heatfloor.finding.Finding;
+import org.heatfloor.grid.Membrane;
+import org.heatfloor.grid.MembraneStock;
+import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
@@ -24,6 +29,24 @@ class SchoolhouseTest {
         assertThat(cut.stockCount()).isEqualTo(7);
         assertThat(cut.isProvenLeast()).isTrue();
         assertThat(cut.pieces()).hasSize(8);
+    }
+
+    /** 1250 mm hold 36 studs of 34 mm; a floor of 1250 mm could be covered in one, so two are no proven least. */
+    @Test
+    void theBoundCountsWhatASheetMeasuresBeyondWholeStuds() {
+        Membrane membrane = new Membrane(
+                Amounts.millimetres(34),
+                Amounts.millimetres(22),
+                Amounts.millimetres(9),
+                Optional.of(new MembraneStock(
+                        MembraneStock.Kind.SHEET, Amounts.millimetres(1250), Amounts.millimetres(612))));
+        MembraneCut cut = MembraneCut.of(
+                WorkedChecks.room(1250, 612, Units.MILLIMETRE),
+                membrane,
+                StudLattice.of(membrane, Schoolhouse.point(17, 17), Units.MILLIMETRE, Amounts.degrees(0)));
+        assertThat(cut.lowerBound()).isEqualTo(1);
+        assertThat(cut.stockCount()).isEqualTo(2);
+        assertThat(cut.isProvenLeast()).isFalse();
     }
 
     @Test

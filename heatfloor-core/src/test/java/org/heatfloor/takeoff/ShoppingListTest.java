@@ -46,7 +46,12 @@ class ShoppingListTest {
                         .isEqualTo(metric.lines().get(i).count());
             }
         }
-        assertThat(us.toString()).contains("ft²").contains("lb").doesNotContain(" kg");
+        assertThat(us.toString())
+                .contains("ft²")
+                .contains("lb")
+                .contains("23.62 in by 11.81 in")
+                .doesNotContain(" kg")
+                .doesNotContain(" mm");
     }
 
     @Test

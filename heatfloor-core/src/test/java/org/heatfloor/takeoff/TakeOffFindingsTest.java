@@ -8,6 +8,7 @@ import java.util.List;
 import org.heatfloor.area.Door;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
+import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
@@ -56,8 +57,8 @@ class TakeOffFindingsTest {
         assertThat(step.remedies())
                 .extracting(Remedy::change)
                 .anyMatch(c -> c.contains("over the membrane with a square 6 mm trowel"))
-                .contains("use a tile 8.4 mm thick or less instead of 9 mm")
-                .contains("use a membrane 8.4 mm thick or less instead of 9 mm");
+                .contains("use a tile 8.3 mm thick or less instead of 9 mm")
+                .contains("use a membrane 8.3 mm thick or less instead of 9 mm");
     }
 
     @Test
@@ -180,6 +181,21 @@ class TakeOffFindingsTest {
         assertThat(about(hall.movementRule(MovementRule.EJ171_INTERIOR), "movement joints"))
                 .hasSize(1);
         assertThat(about(Schoolhouse.washroomWithoutStock(), "movement joints")).isEmpty();
+    }
+
+    @Test
+    void aBayIsHeldToTheLimitItBreaks() {
+        MovementRule square = new MovementRule(
+                Amounts.metres(8), Amounts.squareMetres(4), 1, Source.commonPractice("a rule for a test"));
+        assertThat(about(Schoolhouse.washroomWithoutStock().movementRule(square), "movement joints"))
+                .hasSize(2)
+                .allSatisfy(f -> assertThat(f.value().orElseThrow().toString()).doesNotEndWith(" m"))
+                .allSatisfy(f -> assertThat(siValue(f.value().orElseThrow()))
+                        .isGreaterThan(siValue(f.limit().orElseThrow())));
+    }
+
+    private static double siValue(javax.measure.Quantity<?> quantity) {
+        return quantity.toSystemUnit().getValue().doubleValue();
     }
 
     @Test

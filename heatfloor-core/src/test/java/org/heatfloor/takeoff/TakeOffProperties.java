@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -16,6 +17,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.heatfloor.area.Door;
 import org.heatfloor.area.Room;
+import org.heatfloor.finding.Source;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.MembraneStock;
 import org.heatfloor.grid.StudLattice;
@@ -160,16 +162,71 @@ class TakeOffProperties {
                 .isGreaterThanOrEqualTo(rule.verdict(Amounts.millimetres(rise)));
     }
 
+    /** Each remedy is built anew and the door measured again. */
     @Property(tries = 60)
     void everyRemedyMakesTheDoorFlush(@ForAll @DoubleRange(min = -40, max = 60) double beyond) {
-        TakeOff takeOff = Schoolhouse.washroomWithoutStock()
-                .doors(List.of(Door.of("beyond", Schoolhouse.line(0, 0, 900, 0), Units.MILLIMETRE)
-                        .withAdjacentFloorHeight(Amounts.millimetres(beyond))))
-                .build();
-        DoorStep step = takeOff.doorSteps().get(0);
-        if (step.verdict() != StepVerdict.FLUSH) {
-            assertThat(step.remedies()).isNotEmpty();
-            assertThat(step.remedies()).allMatch(r -> StepRule.ADA_2010.verdict(r.step()) == StepVerdict.FLUSH);
+        Door door = Door.of("beyond", Schoolhouse.line(0, 0, 900, 0), Units.MILLIMETRE)
+                .withAdjacentFloorHeight(Amounts.millimetres(beyond));
+        DoorStep step = doorStep(door, 9, 9, 6, 8);
+        if (step.verdict() == StepVerdict.FLUSH) {
+            return;
+        }
+        assertThat(step.remedies()).isNotEmpty();
+        for (Remedy remedy : step.remedies()) {
+            double[] number = Pattern.compile("[0-9]+(?:\\.[0-9]+)?")
+                    .matcher(remedy.change())
+                    .results()
+                    .mapToDouble(r -> Double.parseDouble(r.group()))
+                    .toArray();
+            DoorStep after;
+            if (remedy.change().startsWith("use a tile")) {
+                after = doorStep(door, number[0], 9, 6, 8);
+            } else if (remedy.change().startsWith("use a membrane")) {
+                after = doorStep(door, 9, number[0], 6, 8);
+            } else if (remedy.change().contains("under the membrane")) {
+                after = doorStep(door, 9, 9, number[0], 8);
+            } else if (remedy.change().contains("over the membrane")) {
+                after = doorStep(door, 9, 9, 6, number[0]);
+            } else {
+                assertThat(number[0]).isCloseTo(Math.abs(WorkedChecks.mm(step.step())), within(0.051));
+                continue;
+            }
+            assertThat(after.verdict()).as(remedy.change()).isEqualTo(StepVerdict.FLUSH);
+            assertThat(WorkedChecks.mm(after.step())).isCloseTo(WorkedChecks.mm(remedy.step()), within(1e-6));
+        }
+    }
+
+    private static DoorStep doorStep(Door door, double tile, double membrane, double under, double over) {
+        FloorHeight height = FloorHeight.of(
+                new Membrane(
+                        Amounts.millimetres(34),
+                        Amounts.millimetres(22),
+                        Amounts.millimetres(membrane),
+                        Optional.empty()),
+                beds(under, over),
+                WorkedChecks.tile(600, 300, tile, 3, TilePattern.STRAIGHT, 0));
+        return DoorSteps.of(List.of(door), height, beds(under, over), StepRule.ADA_2010)
+                .get(0);
+    }
+
+    private static Bedding beds(double under, double over) {
+        return Bedding.of(Schoolhouse.square(under), Schoolhouse.square(over), Amounts.kilograms(20));
+    }
+
+    @Property(tries = 100)
+    void aGridOfBaysKeepsItsLimitsOrIsRefused(
+            @ForAll @DoubleRange(min = 1, max = 60) double length,
+            @ForAll @DoubleRange(min = 1, max = 60) double width,
+            @ForAll @DoubleRange(min = 1, max = 3) double ratio) {
+        MovementRule rule = new MovementRule(
+                Amounts.metres(8), Amounts.squareMetres(40), ratio, Source.commonPractice("a rule for a test"));
+        try {
+            MovementRule.Bays bays = rule.grid(Amounts.metres(length), Amounts.metres(width));
+            assertThat(rule.fits(length / bays.along(), width / bays.across())).isTrue();
+            assertThat(bays.count()).isGreaterThanOrEqualTo(bays.lowerBound());
+        } catch (IllegalArgumentException e) {
+            assertThat(ratio).as("only a ratio near 1 may be missed").isLessThan(1.05);
+            assertThat(e).hasMessageStartingWith("bay grid: ").hasMessageContaining("given");
         }
     }
 }

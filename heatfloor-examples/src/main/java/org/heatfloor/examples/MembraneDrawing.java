@@ -17,6 +17,7 @@ final class MembraneDrawing {
 
     private static final double GAP = 7;
     private static final double LIST_SHARE = 0.45;
+    private static final double LEAST_TRIM_METRES = 0.0005;
     private static final double ARROW = 2;
     private static final double ARROW_FROM_NUMBER = 4;
 
@@ -143,9 +144,18 @@ final class MembraneDrawing {
             lines.add(piece.number() + ": from " + piece.stockNumber() + " at "
                     + Dimensions.length(box.getMinX(), unit) + ", " + Dimensions.length(box.getMinY(), unit) + ": "
                     + Dimensions.length(box.getWidth(), unit) + " × " + Dimensions.length(box.getHeight(), unit)
-                    + (unit.isImperial() ? "" : " " + unit));
+                    + (unit.isImperial() ? "" : " " + unit) + trimmed(piece, box, unit));
         }
         return lines;
+    }
+
+    /** What comes off before the piece's corner lies in the wall's corner: without it the studs are out of phase. */
+    private static String trimmed(MembranePiece piece, Envelope box, LengthUnit unit) {
+        Envelope laid = piece.onStock().getEnvelopeInternal();
+        double left = laid.getMinX() - box.getMinX();
+        double lower = laid.getMinY() - box.getMinY();
+        return (left > LEAST_TRIM_METRES ? "; off its left end " + Dimensions.length(left, unit) : "")
+                + (lower > LEAST_TRIM_METRES ? "; off its lower edge " + Dimensions.length(lower, unit) : "");
     }
 
     private static double metres(Quantity<Length> length) {

@@ -9,7 +9,6 @@ import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.plan.Plan;
 import org.heatfloor.plan.PlannedCable;
-import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.SensorPlace;
 import org.locationtech.jts.geom.Geometry;
@@ -27,7 +26,7 @@ final class PlanSheets {
     static PlanSheet of(RoomFile file, Plan plan) {
         List<PlanSheet.Run> runs = new ArrayList<>();
         for (PlannedCable cable : plan.cables()) {
-            runs.add(run(cable));
+            runs.add(run(cable, file.coordinateUnit()));
         }
         Geometry free = HeatableArea.of(
                         file.room(),
@@ -66,16 +65,17 @@ final class PlanSheets {
         return length.to(Units.METRE).getValue().doubleValue();
     }
 
-    private static PlanSheet.Run run(PlannedCable cable) {
+    private static PlanSheet.Run run(PlannedCable cable, LengthUnit unit) {
         LineString line = cable.route().line();
         List<Point> joints = new ArrayList<>(List.of(line.getStartPoint()));
         boolean comesBack = cable.cable().conductors() == 1;
         if (comesBack) {
             joints.add(line.getEndPoint());
         }
-        String remark = "laid " + QuantityText.write(cable.route().laidLength().to(Units.METRE), 3) + " of "
-                + QuantityText.write(cable.cable().length().to(Units.METRE), 3) + ", mean spacing "
-                + QuantityText.write(cable.route().evenSpacing().to(Units.MILLIMETRE), 0);
+        UserUnits units = new UserUnits(unit);
+        String remark = "laid " + units.cableLength(cable.route().laidLength()) + " of "
+                + units.cableLength(cable.cable().length()) + ", mean spacing "
+                + units.shortLength(cable.route().evenSpacing());
         return new PlanSheet.Run(
                 cable.name(),
                 remark,

@@ -25,6 +25,11 @@ final class UserUnits {
         return imperial ? written(length, Units.FOOT, 1) : written(length, Units.METRE, 2);
     }
 
+    /** A length of cable to a millimetre or a hundredth of a foot. */
+    String cableLength(Quantity<Length> length) {
+        return imperial ? written(length, Units.FOOT, 2) : written(length, Units.METRE, 3);
+    }
+
     /** A spacing, a thickness, a step. */
     String shortLength(Quantity<Length> length) {
         return imperial ? written(length, Units.INCH, 2) : written(length, Units.MILLIMETRE, 0);

@@ -94,6 +94,14 @@ class SchoolhouseTest {
     }
 
     @Test
+    void aRoomInFeetIsDrawnInFeetAndInches() {
+        assertThat(Schoolhouse.of("boot-room").drawing())
+                .contains("laid 90 ft of 90 ft")
+                .contains("spacing 4.68 in")
+                .doesNotContain("119 mm");
+    }
+
+    @Test
     void thePlanFileHasTheKeysOfTheFormat() {
         JsonNode plan = Schoolhouse.of("washroom").json();
 
