@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.heatfloor.area.HeatableArea;
+import org.heatfloor.area.PriorityZone;
 import org.heatfloor.electrical.CableRating;
 import org.heatfloor.electrical.CircuitDesign;
 import org.heatfloor.electrical.HeatingCable;
@@ -13,8 +15,8 @@ import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
 import org.heatfloor.grid.StudLattice;
 import org.heatfloor.plan.Plan.FittingLengths;
-import org.heatfloor.plan.Planner.PartChoice;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.CableRoute;
@@ -38,17 +40,21 @@ final class Assembly {
     private final RouteSite site;
     private final StudLattice lattice;
     private final Router router;
+    private final Options options;
+    private final List<Finding> notes;
     private final HeatableArea heatable;
 
-    Assembly(Brief brief, RouteSite site, StudLattice lattice, Router router) {
+    Assembly(Brief brief, RouteSite site, StudLattice lattice, Router router, Options options, List<Finding> notes) {
         this.brief = brief;
         this.site = site;
         this.lattice = lattice;
         this.router = router;
+        this.options = options;
+        this.notes = List.copyOf(notes);
         heatable = HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch());
     }
 
-    Plan impossible(List<Finding> reasons, Options options, List<Finding> notes) {
+    Plan impossible(List<Finding> reasons) {
         List<Finding> findings = new ArrayList<>(reasons);
         findings.addAll(notes);
         return new Plan(
@@ -60,32 +66,35 @@ final class Assembly {
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                fitting(options),
+                fitting(),
                 sorted(findings));
     }
 
-    Plan complete(
-            List<CableRoute> routes,
-            List<Option> chosen,
-            List<PartChoice> parts,
-            Routes tried,
-            Options options,
-            List<Finding> notes) {
+    /** Heat into the room of a set as laid; empty where temperatures are not known. */
+    OptionalDouble outputWatts(List<CableRoute> routes, List<Option> chosen) {
+        return HeatPlan.outputWatts(
+                brief, routes, chosen.stream().map(Option::cable).toList());
+    }
+
+    /** The plan of a set as laid; impossible if any finding is an error. */
+    Plan complete(List<CableRoute> routes, List<Option> chosen, Reasons reasons) {
         List<HeatingCable> cables = chosen.stream().map(Option::cable).toList();
         List<String> names = names(cables);
         RouteCheckReport report = check(routes, names);
         CircuitDesign circuits = CircuitDesign.of(brief.supply, named(cables, names));
-        Optional<HeatPlan> heat = HeatPlan.of(brief, routes, cables);
+        Optional<HeatPlan> heat = HeatPlan.of(brief, routes, named(cables, names));
         TakeOff takeOff = takeOff(routes);
         List<Finding> findings = new ArrayList<>(report.findings());
         findings.addAll(circuits.findings());
         heat.ifPresent(h -> findings.addAll(h.findings()));
         findings.addAll(takeOff.findings());
         List<LineString> lines = routes.stream().map(CableRoute::line).toList();
+        List<LineString> leads =
+                routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
         List<PlannedCable> planned = new ArrayList<>();
         for (int i = 0; i < routes.size(); i++) {
-            List<SensorPlace> sensors =
-                    SensorPlaces.find(site, lines, lines.get(i), routes.get(i).evenSpacing(), 2);
+            List<SensorPlace> sensors = SensorPlaces.find(
+                    site, lines, leads, lines.get(i), routes.get(i).evenSpacing(), 2);
             int number = i;
             planned.add(new PlannedCable(
                     names.get(i),
@@ -98,20 +107,21 @@ final class Assembly {
                     sensors.stream().skip(1).findFirst()));
             routeFindings(names.get(i), routes.get(i), sensors.size(), findings);
         }
-        findings.addAll(new Reasons(brief, tried).of(parts, chosen, names));
+        findings.addAll(reasons.of(chosen, names));
+        Geometry heated = heated(routes);
+        zoneFindings(heated, findings);
         findings.addAll(notes);
-        findings.add(Safety.MAINS);
         boolean error = findings.stream().anyMatch(Finding::isError);
         return new Plan(
                 brief.name,
                 error ? Plan.Status.IMPOSSIBLE : Plan.Status.COMPLETE,
                 lattice,
-                new Plan.Areas(heatable.floorArea(), heatable.heatableArea(), Amounts.squareMetres(heatedArea(routes))),
+                new Plan.Areas(heatable.floorArea(), heatable.heatableArea(), Amounts.squareMetres(heated.getArea())),
                 planned,
                 circuits.circuits(),
                 heat.map(HeatPlan::room),
                 Optional.of(takeOff),
-                fitting(options),
+                fitting(),
                 sorted(findings));
     }
 
@@ -211,18 +221,32 @@ final class Assembly {
         }
     }
 
-    private double heatedArea(List<CableRoute> routes) {
+    private void zoneFindings(Geometry heated, List<Finding> out) {
+        for (PriorityZone zone : brief.priorityZones) {
+            double area = zone.shape().intersection(brief.room.polygon()).getArea();
+            double share = area > 0 ? zone.shape().intersection(heated).getArea() / area : 0;
+            out.add(Finding.withValue(
+                    Severity.NOTE,
+                    zone.name(),
+                    "Cable lies within half its even spacing of " + QuantityText.number(100 * share, 0)
+                            + " % of this zone; runs lie there as elsewhere, the weight is not used.",
+                    Amounts.of(100 * share, Units.PERCENT),
+                    Source.derived("heated area inside the zone")));
+        }
+    }
+
+    private Geometry heated(List<CableRoute> routes) {
         Geometry all = HeatPlan.heated(brief.room.polygon(), routes.get(0));
         for (CableRoute r : routes.subList(1, routes.size())) {
             all = all.union(HeatPlan.heated(brief.room.polygon(), r));
         }
-        return all.getArea();
+        return all;
     }
 
-    private List<FittingLengths> fitting(Options options) {
+    private List<FittingLengths> fitting() {
         List<FittingLengths> out = new ArrayList<>();
         for (int part = 0; part < router.parts(); part++) {
-            double[] metres = options.fittingMetres(part, 2);
+            double[] metres = options.fittingMetres(part);
             if (metres[1] > metres[0]) {
                 out.add(new FittingLengths(
                         Planner.where(router, part), Amounts.metres(metres[0]), Amounts.metres(metres[1])));

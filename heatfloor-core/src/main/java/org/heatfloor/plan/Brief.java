@@ -66,6 +66,11 @@ public final class Brief {
         }
         distinct("cable", catalogue.stream().map(HeatingCable::name).toList());
         distinct("keep-out", keepOuts.stream().map(KeepOut::name).toList());
+        room.requireInside(keepOuts);
+        room.requireOnWall("start", rules.start(), Units.METRE, keepOuts);
+        if (lattice.isPresent()) {
+            sameStuds(membrane, lattice.orElseThrow());
+        }
         double least = Si.in("least spacing", rules.minSpacing().with(membrane.studPitch()), Units.METRE);
         double most = Si.in("greatest spacing", rules.maxSpacing().with(membrane.studPitch()), Units.METRE);
         double pitch = Si.in("stud pitch", membrane.studPitch(), Units.METRE);
@@ -73,7 +78,7 @@ public final class Brief {
             throw new IllegalArgumentException("least spacing: " + rules.minSpacing()
                     + " was given; at least one stud pitch of " + membrane.studPitch() + " is expected");
         }
-        if (!(most >= least)) {
+        if (!(most >= least * (1 - 1e-9))) {
             throw new IllegalArgumentException("greatest spacing: " + rules.maxSpacing()
                     + " was given; at least the least spacing of " + rules.minSpacing() + " is expected");
         }
@@ -84,6 +89,17 @@ public final class Brief {
             throw new IllegalArgumentException(what + ": nothing was given; it is required");
         }
         return value;
+    }
+
+    private static void sameStuds(Membrane membrane, StudLattice lattice) {
+        double pitch = Si.in("stud pitch", membrane.studPitch(), Units.METRE);
+        double diameter = Si.in("stud diameter", membrane.studDiameter(), Units.METRE);
+        if (!(Math.abs(Si.in("pitch", lattice.pitch(), Units.METRE) - pitch) <= 1e-9
+                && Math.abs(Si.in("diameter", lattice.studDiameter(), Units.METRE) - diameter) <= 1e-9)) {
+            throw new IllegalArgumentException("lattice: studs of " + lattice.studDiameter() + " every "
+                    + lattice.pitch() + " were given; the membrane's, " + membrane.studDiameter() + " every "
+                    + membrane.studPitch() + ", are expected");
+        }
     }
 
     private static void distinct(String what, List<String> names) {

@@ -3,59 +3,71 @@ package org.heatfloor.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Power;
+import java.util.OptionalDouble;
 import org.heatfloor.plan.Planner.PartChoice;
-import org.heatfloor.quantity.Si;
-import org.heatfloor.quantity.Units;
 
 /**
- * Sets of cables, one for each part of the floor, in the order of the rule: those that cover the heat loss, shortest
- * first; then those that do not, longest first. Of equal lengths the set with the more equal spacing comes first.
+ * Sets of cables, one for each part of the floor, in the order of the rule. Of equal lengths the set with the more equal
+ * spacing comes first.
+ *
+ * @param covering sets whose output, as reckoned before a route is known, may cover the heat loss; shortest first
+ * @param others the rest, longest first
  */
-final class Combinations {
+record Combinations(List<List<Option>> covering, List<List<Option>> others) {
 
     private static final int MOST = 20_000;
 
-    private Combinations() {}
+    /** The output reckoned from the even spacing may differ this far from that of the route as laid. */
+    private static final double OUTPUT_SLACK = 0.02;
 
-    static List<List<Option>> ranked(List<PartChoice> parts, Optional<Quantity<Power>> heatLoss) {
+    private static final Comparator<List<Option>> SHORTEST_FIRST = Comparator.<List<Option>>comparingDouble(
+                    Combinations::length)
+            .thenComparingDouble(Combinations::unevenness);
+
+    static final Comparator<List<Option>> LONGEST_FIRST =
+            Comparator.<List<Option>>comparingDouble(set -> -length(set)).thenComparingDouble(Combinations::unevenness);
+
+    static Combinations ranked(List<PartChoice> parts, OptionalDouble heatLossWatts) {
+        double least = heatLossWatts.orElse(0) * (1 - OUTPUT_SLACK);
+        List<List<Option>> covering = new ArrayList<>();
+        List<List<Option>> others = new ArrayList<>();
+        for (List<Option> set : sets(parts)) {
+            // Without temperatures the output is not known and cannot rule a set out.
+            (output(set) < least ? others : covering).add(set);
+        }
+        covering.sort(SHORTEST_FIRST);
+        others.sort(LONGEST_FIRST);
+        return new Combinations(covering, others);
+    }
+
+    int size() {
+        return covering.size() + others.size();
+    }
+
+    private static List<List<Option>> sets(List<PartChoice> parts) {
         List<List<Option>> sets = new ArrayList<>();
         sets.add(List.of());
         for (PartChoice part : parts) {
             List<List<Option>> longer = new ArrayList<>();
             for (List<Option> set : sets) {
                 for (Option option : part.working()) {
-                    List<Option> next = new ArrayList<>(set);
-                    next.add(option);
-                    longer.add(List.copyOf(next));
-                    if (longer.size() >= MOST) {
-                        break;
+                    if (longer.size() < MOST) {
+                        List<Option> next = new ArrayList<>(set);
+                        next.add(option);
+                        longer.add(List.copyOf(next));
                     }
                 }
             }
             sets = longer;
         }
-        double loss = heatLoss.map(l -> Si.in("heat loss", l, Units.WATT)).orElse(0.0);
-        Comparator<List<Option>> shortest = Comparator.comparingDouble(Combinations::length);
-        Comparator<List<Option>> even = Comparator.comparingDouble(Combinations::unevenness);
-        List<List<Option>> covering = new ArrayList<>();
-        List<List<Option>> others = new ArrayList<>();
-        for (List<Option> set : sets) {
-            // Without temperatures the output is not known and cannot rule a set out.
-            (output(set) < loss ? others : covering).add(set);
-        }
-        covering.sort(shortest.thenComparing(even));
-        others.sort(shortest.reversed().thenComparing(even));
-        covering.addAll(others);
-        return covering;
+        return sets;
     }
 
     static double output(List<Option> set) {
         return set.stream().mapToDouble(Option::outputWatts).sum();
     }
 
+    /** Total length, rounded to a micrometre so that sums in another order compare equal. */
     static double length(List<Option> set) {
         return Math.round(set.stream().mapToDouble(Option::lengthMetres).sum() * 1e6) / 1e6;
     }

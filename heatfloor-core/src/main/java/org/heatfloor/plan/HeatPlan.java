@@ -3,6 +3,7 @@ package org.heatfloor.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.heatfloor.electrical.CableRating;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
@@ -39,7 +40,7 @@ final class HeatPlan {
     private final Climate climate;
     private final List<CableHeat> cables = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
-    private RoomHeat room;
+    private final RoomHeat room;
 
     private HeatPlan(
             Brief brief, BuildUp buildUp, Climate climate, List<CableRoute> routes, List<HeatingCable> chosen) {
@@ -57,9 +58,10 @@ final class HeatPlan {
             Optional<Double> time = heatUp(chosen.get(i), heat);
             reaches &= time.isPresent();
             seconds = Math.max(seconds, time.orElse(0.0));
+            String name = chosen.get(i).name();
             climate.surfaceLimit()
                     .ifPresent(limit -> findings.add(HeatFindings.surface(
-                            routes.get(cables.size() - 1).cable().name(),
+                            name,
                             warmer(heat),
                             limit,
                             brief.rules.floorSensor(),
@@ -125,12 +127,35 @@ final class HeatPlan {
         return section >= field ? heat.surfaceMax() : heat.warmestAsLaid();
     }
 
+    /** Heat into the room of cables as laid; empty where build-up or climate are not known. */
+    static OptionalDouble outputWatts(Brief brief, List<CableRoute> routes, List<HeatingCable> chosen) {
+        if (brief.buildUp.isEmpty() || brief.climate.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double output = 0;
+        for (int i = 0; i < routes.size(); i++) {
+            double area = heated(brief.room.polygon(), routes.get(i)).getArea();
+            output += area
+                    * upward(section(
+                            brief, brief.buildUp.orElseThrow(), brief.climate.orElseThrow(), chosen.get(i), area));
+        }
+        return OptionalDouble.of(output);
+    }
+
+    /** The endless regular row whose spacing gives the cable's power over its heated area. */
+    private static SteadySection section(
+            Brief brief, BuildUp buildUp, Climate climate, HeatingCable cable, double areaSquareMetres) {
+        double length = Si.in("length", cable.length(), Units.METRE);
+        return SteadySection.of(buildUp, climate, embedded(brief, cable), Amounts.metres(areaSquareMetres / length));
+    }
+
+    private static double upward(SteadySection section) {
+        return Si.in("upward", section.upward(), Units.WATT_PER_SQUARE_METRE);
+    }
+
     private CableHeat heat(CableRoute route, HeatingCable cable, FloorField field, int number) {
         double area = heated(brief.room.polygon(), route).getArea();
-        double length = Si.in("length", cable.length(), Units.METRE);
-        SteadySection section =
-                SteadySection.of(buildUp, climate, embedded(brief, cable), Amounts.metres(area / length));
-        double up = Si.in("upward", section.upward(), Units.WATT_PER_SQUARE_METRE);
+        SteadySection section = section(brief, buildUp, climate, cable, area);
         return new CableHeat(
                 Amounts.squareMetres(area),
                 section.powerDensity(),
@@ -140,7 +165,7 @@ final class HeatPlan {
                 section.surfaceMax(),
                 section.surfaceMin(),
                 section.sheath(),
-                Amounts.watts(up * area),
+                Amounts.watts(upward(section) * area),
                 field.heatedBy(number).max());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
@@ -15,16 +16,14 @@ import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.Effort;
 import org.heatfloor.routing.RouteSite;
 import org.heatfloor.routing.Router;
+import org.heatfloor.thermal.Climate;
 
 /**
  * The one call: a brief in, a plan out. The same brief gives the same plan; the work is bounded by counted steps.
  */
 public final class Planner {
 
-    /** Sets of cables tried before the planner gives up. */
-    private static final int MOST_ATTEMPTS = 24;
-
-    private static final long SEED = 1;
+    static final long SEED = 1;
 
     private Planner() {}
 
@@ -61,7 +60,6 @@ public final class Planner {
                 brief.rules.jointLength());
         Router router = Router.of(site);
         Options options = new Options(brief, site, router);
-        Assembly assembly = new Assembly(brief, site, lattice, router);
         missing(brief, notes);
         List<PartChoice> parts = new ArrayList<>();
         for (int part = 0; part < router.parts(); part++) {
@@ -69,30 +67,41 @@ public final class Planner {
         }
         List<PartChoice> used = parts.stream().filter(PartChoice::mayWork).toList();
         parts.stream().filter(p -> !p.mayWork() && p.part() > 0).forEach(p -> leftOut(router, options, p, notes));
+        Assembly assembly = new Assembly(brief, site, lattice, router, options, notes);
+        Refusal refusal = new Refusal(brief, site, options);
         if (parts.isEmpty() || !parts.get(0).mayWork()) {
-            return assembly.impossible(new Refusal(brief, site, options).ofBounds(parts), options, notes);
+            return assembly.impossible(refusal.ofBounds(parts));
         }
-        Routes routes = new Routes(router, effort, SEED);
-        List<Finding> failures = new ArrayList<>();
-        int attempts = 0;
-        for (List<Option> combination : Combinations.ranked(used, brief.climate.flatMap(c -> c.heatLoss()))) {
-            if (++attempts > MOST_ATTEMPTS) {
-                break;
-            }
-            Optional<Plan> plan = routes.lay(used, combination, failures)
-                    .map(laid -> assembly.complete(laid, combination, used, routes, options, notes));
-            if (plan.isPresent() && plan.get().status() == Plan.Status.COMPLETE) {
-                return plan.get();
-            }
-            plan.ifPresent(p -> p.findings().stream().filter(Finding::isError).forEach(failures::add));
-        }
-        return assembly.impossible(failures.stream().distinct().limit(12).toList(), options, notes);
+        OptionalDouble heatLoss = heatLossWatts(brief);
+        Combinations sets = Combinations.ranked(used, heatLoss);
+        Choice choice = new Choice(used, heatLoss, new Routes(router, effort, SEED), assembly);
+        return choice.plan(sets)
+                .orElseGet(() ->
+                        assembly.impossible(refusal.ofAttempts(used, choice.failures(), choice.tried(), sets.size())));
+    }
+
+    /** The heat loss, where an output can be held against it. */
+    private static OptionalDouble heatLossWatts(Brief brief) {
+        return brief.buildUp.isEmpty()
+                ? OptionalDouble.empty()
+                : brief.climate
+                        .flatMap(Climate::heatLoss)
+                        .map(loss -> OptionalDouble.of(Si.in("heat loss", loss, Units.WATT)))
+                        .orElse(OptionalDouble.empty());
     }
 
     private static void missing(Brief brief, List<Finding> notes) {
         Source source = Source.brief("what is not given is left out");
         if (brief.buildUp.isEmpty() || brief.climate.isEmpty()) {
             notes.add(note("temperatures", "Without build-up and climate the plan has no temperatures.", source));
+        }
+        if (brief.climate.isPresent() && brief.climate.orElseThrow().heatLoss().isEmpty()) {
+            notes.add(note(
+                    "room heat", "Without a heat loss the plan cannot say whether the floor heats the room.", source));
+        }
+        if (brief.climate.isPresent()
+                && brief.climate.orElseThrow().surfaceLimit().isEmpty()) {
+            notes.add(note("surface", "Without a surface limit no surface temperature is judged.", source));
         }
         if (brief.tile.isEmpty()) {
             notes.add(note("tile", "Without a tile the plan counts no tiles and no grout.", source));
@@ -111,7 +120,7 @@ public final class Planner {
 
     private static void leftOut(Router router, Options options, PartChoice part, List<Finding> notes) {
         double area = Si.in("reach", router.reachArea(part.part()), Units.SQUARE_METRE);
-        double[] fitting = options.fittingMetres(part.part(), 2);
+        double[] fitting = options.fittingMetres(part.part());
         notes.add(new Finding(
                 area > 0.5 ? Severity.WARNING : Severity.NOTE,
                 where(router, part.part()),

@@ -2,54 +2,67 @@ package org.heatfloor.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
 import org.heatfloor.plan.Planner.PartChoice;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
-import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.RouteOutcome;
 
-/** Why this cable, and why not the next smaller and the next larger. */
-final class Reasons {
+/**
+ * Why this cable, and why not the next smaller and the next larger.
+ *
+ * @param parts the parts of the floor that get a cable
+ * @param heatLossWatts the room's heat loss, where it can be held against the output
+ * @param routes what was laid so far
+ * @param refused sets that were laid and why they were not taken
+ * @param covering whether the set was taken as the shortest that covers the heat loss, or as the longest that works
+ */
+record Reasons(
+        List<PartChoice> parts,
+        OptionalDouble heatLossWatts,
+        Routes routes,
+        Map<List<Option>, String> refused,
+        boolean covering) {
 
     private static final Source RULE =
             Source.commonPractice("of the cables that work and cover the heat loss the shortest is taken");
 
-    private final Brief brief;
-    private final Routes routes;
-
-    Reasons(Brief brief, Routes routes) {
-        this.brief = brief;
-        this.routes = routes;
-    }
-
-    List<Finding> of(List<PartChoice> parts, List<Option> chosen, List<String> names) {
+    List<Finding> of(List<Option> chosen, List<String> names) {
         List<Finding> out = new ArrayList<>();
-        boolean covers = loss() <= Combinations.output(chosen);
         for (int i = 0; i < chosen.size(); i++) {
             Option option = chosen.get(i);
             out.add(Finding.withValue(
                     Severity.NOTE,
                     names.get(i),
-                    "Chosen: runs lie " + Options.millimetres(option.spacingMetres()) + " apart on average"
-                            + (covers ? "; of the cables that do the job, the shortest." : "; the longest that works."),
+                    "Chosen: runs lie " + Options.millimetres(option.spacingMetres()) + " apart on average; "
+                            + rule(chosen.size()) + ".",
                     Amounts.metres(option.spacingMetres()),
                     RULE));
-            neighbour(parts.get(i), option, false).ifPresent(o -> out.add(reason(o, "smaller", chosen, option, parts)));
-            neighbour(parts.get(i), option, true).ifPresent(o -> out.add(reason(o, "larger", chosen, option, parts)));
+            for (boolean longer : new boolean[] {false, true}) {
+                Optional<Option> other = neighbour(parts.get(i), option, longer);
+                if (other.isPresent()) {
+                    out.add(notTaken(other.orElseThrow(), i, chosen, longer));
+                }
+            }
         }
         return out;
     }
 
-    private double loss() {
-        return brief.climate
-                .flatMap(c -> c.heatLoss())
-                .map(l -> Si.in("heat loss", l, Units.WATT))
-                .orElse(0.0);
+    private String rule(int cables) {
+        String those = cables == 1 ? "of the cables that work" : "of the sets of " + cables + " cables that work";
+        if (heatLossWatts.isEmpty()) {
+            return those + " the shortest, since no heat loss can be held against it";
+        }
+        String loss = "the heat loss of " + QuantityText.number(heatLossWatts.orElseThrow(), 0) + " W";
+        return covering
+                ? those + " and cover " + loss + " the shortest"
+                : those + " the longest, since none covers " + loss;
     }
 
     private static Optional<Option> neighbour(PartChoice part, Option chosen, boolean longer) {
@@ -68,34 +81,44 @@ final class Reasons {
         return found;
     }
 
-    private Finding reason(Option o, String which, List<Option> chosen, Option instead, List<PartChoice> parts) {
+    private Finding notTaken(Option other, int place, List<Option> chosen, boolean longer) {
         return Finding.withValue(
                 Severity.NOTE,
-                o.cable().name(),
-                "Not taken, the next " + which + ": " + why(o, chosen, instead, parts) + ".",
-                o.cable().length(),
+                other.cable().name(),
+                "Not taken, the next " + (longer ? "larger" : "smaller") + ": " + why(other, place, chosen, longer)
+                        + ".",
+                other.cable().length(),
                 RULE);
     }
 
-    private String why(Option o, List<Option> chosen, Option instead, List<PartChoice> parts) {
-        if (!o.mayWork()) {
-            return o.reason();
+    private String why(Option other, int place, List<Option> chosen, boolean longer) {
+        if (!other.mayWork()) {
+            return clause(other.reason());
         }
-        int part = parts.get(chosen.indexOf(instead)).part();
-        Optional<RouteOutcome> outcome = routes.tried(part, o.cable());
-        if (outcome.isPresent() && outcome.orElseThrow() instanceof RouteOutcome.NotFound n) {
+        List<Option> instead = new ArrayList<>(chosen);
+        instead.set(place, other);
+        if (routes.tried(parts, instead.subList(0, place + 1)).orElse(null) instanceof RouteOutcome.NotFound n) {
             return "no exact route was found; the longest found is "
                     + QuantityText.write(n.longestFound().to(Units.METRE), 2);
         }
-        if (o.lengthMetres() > instead.lengthMetres()) {
-            return "it would work with runs " + Options.millimetres(o.spacingMetres())
-                    + " apart, but the shorter cable does the job";
+        String known = refused.get(instead);
+        if (known != null) {
+            return known;
         }
-        double output = Combinations.output(chosen) - instead.outputWatts() + o.outputWatts();
-        if (output < loss()) {
-            return "it would give about " + QuantityText.number(output, 0)
-                    + " W into the room, less than the heat loss of " + QuantityText.number(loss(), 0) + " W";
+        double output = Combinations.output(instead);
+        if (!longer && output < heatLossWatts.orElse(0)) {
+            return "it would give the room about " + QuantityText.number(output, 0) + " W, less than the heat loss of "
+                    + QuantityText.number(heatLossWatts.orElse(0), 0) + " W";
         }
-        return "a set with it was tried and did not pass; see the other findings";
+        if (longer && covering) {
+            return "its runs would lie " + Options.millimetres(other.spacingMetres())
+                    + " apart, which is allowed; it was not tried, since the shorter does the job";
+        }
+        return "the other cables of its set could not be laid, or the bounded search did not come to it";
+    }
+
+    /** A sentence as part of another one. */
+    static String clause(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 }

@@ -3,6 +3,7 @@ package org.heatfloor.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.heatfloor.area.KeepOut;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
@@ -12,6 +13,8 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.heatfloor.routing.Effort;
+import org.heatfloor.routing.RouteOutcome;
 import org.heatfloor.routing.RouteSite;
 import org.heatfloor.routing.Router;
 
@@ -20,6 +23,8 @@ final class Refusal {
 
     private static final Source BOUND =
             Source.derived("area of the least spacing's squares over the spacing, less the rounding of the corners");
+
+    private static final int MOST_FAILURES = 12;
 
     private final Brief brief;
     private final RouteSite site;
@@ -81,21 +86,39 @@ final class Refusal {
         };
     }
 
-    /** What would make it possible, recomputed. */
-    private List<Finding> help(PartChoice part) {
-        List<Finding> out = new ArrayList<>();
-        double[] fitting =
-                options.fittingMetres(part.part(), part.options().get(0).cable().conductors());
+    /** Bounds allow some sets, but none tried works. */
+    List<Finding> ofAttempts(List<PartChoice> parts, List<Finding> failures, int tried, int sets) {
+        List<Finding> out = new ArrayList<>(failures.subList(0, Math.min(MOST_FAILURES, failures.size())));
+        out.add(Finding.of(
+                Severity.NOTE,
+                "catalogue",
+                "The bounds allow " + sets + (sets == 1 ? " choice" : " choices") + " of cables; " + tried
+                        + (tried == 1 ? " was" : " were") + " tried and none works.",
+                Amounts.of(tried, Units.ONE),
+                Amounts.of(sets, Units.ONE),
+                Source.derived("search with counted work; not proved")));
+        parts.forEach(part -> lengths(part, out));
+        return out;
+    }
+
+    private void lengths(PartChoice part, List<Finding> out) {
+        double[] fitting = options.fittingMetres(part.part());
         if (fitting[1] > fitting[0]) {
             out.add(Finding.of(
                     Severity.NOTE,
                     "lengths that fit",
                     "A cable of " + Options.metres(fitting[0]) + " to " + Options.metres(fitting[1])
-                            + " would fit here.",
+                            + " would fit here by the bounds.",
                     Amounts.metres(fitting[0]),
                     Amounts.metres(fitting[1]),
                     BOUND));
         }
+    }
+
+    /** What would make it possible, recomputed. */
+    private List<Finding> help(PartChoice part) {
+        List<Finding> out = new ArrayList<>();
+        lengths(part, out);
         Option shortest = part.options().get(0);
         Option longest = part.options().get(part.options().size() - 1);
         if (shortest.verdict() == Option.Verdict.TOO_LONG) {
@@ -114,40 +137,56 @@ final class Refusal {
         return out;
     }
 
+    /** The widest closer spacing at which a route is found, or that there is none. */
     private void closerSpacing(Option shortest, List<Finding> out) {
         double pitch = Si.in("pitch", brief.membrane.studPitch(), Units.METRE);
-        int studs = (int) Math.ceil(options.leastSpacing() / pitch - 1e-6) - 1;
-        for (int k = studs; k >= 1; k--) {
-            double capacity = capacity(brief.wallClearance, brief.keepOuts, k * pitch, shortest);
-            if (capacity >= shortest.lengthMetres()) {
-                out.add(Finding.of(
-                        Severity.NOTE,
-                        "least spacing",
-                        "With runs " + k + (k == 1 ? " stud" : " studs") + " apart (" + Options.millimetres(k * pitch)
-                                + ") up to " + Options.metres(capacity)
-                                + " could lie here, if the cable's instructions and the heat per area allow it.",
-                        Amounts.metres(k * pitch),
-                        Amounts.metres(options.leastSpacing()),
-                        BOUND));
+        double bend = Si.in("bend", brief.rules.minBendRadius(), Units.METRE);
+        int least = Math.max(1, (int) Math.ceil(2 * bend / pitch - 1e-6));
+        int most = (int) Math.ceil(options.leastSpacing() / pitch - 1e-6) - 1;
+        double capacity = options.fittingMetres(0, shortest.cable().conductors())[1];
+        for (int studs = most; studs >= least; studs--) {
+            Router closer = router(brief.keepOuts, studs * pitch);
+            capacity = capacity(closer, shortest);
+            if (capacity >= shortest.lengthMetres()
+                    && closer.route(0, Routes.toLay(shortest.cable()), Effort.QUICK, Planner.SEED)
+                            instanceof RouteOutcome.Laid) {
+                out.add(spacing(
+                        studs * pitch,
+                        "With runs at least " + count(studs) + " apart (" + Options.millimetres(studs * pitch)
+                                + ") it can be laid exactly (tried), if the cable's instructions and the heat per area"
+                                + " allow it."));
                 return;
             }
         }
-        out.add(Finding.of(
+        double closest = least > most ? options.leastSpacing() : least * pitch;
+        out.add(spacing(
+                closest,
+                "No closer spacing was found to make room for it: at " + Options.millimetres(closest)
+                        + ", the closest whole studs at which it can turn back with a radius of "
+                        + Options.millimetres(bend) + ", at most " + Options.metres(capacity) + " can lie here."));
+    }
+
+    private Finding spacing(double metres, String message) {
+        return Finding.of(
                 Severity.NOTE,
                 "least spacing",
-                "No spacing down to one stud would make room for it.",
-                Amounts.metres(pitch),
+                message,
+                Amounts.metres(metres),
                 Amounts.metres(options.leastSpacing()),
-                BOUND));
+                BOUND);
+    }
+
+    private static String count(int studs) {
+        return studs + (studs == 1 ? " stud" : " studs");
     }
 
     private void smallerClearance(PartChoice part, Option shortest, List<Finding> out) {
         double now = options.fittingMetres(part.part(), shortest.cable().conductors())[1];
         List<String> gains = new ArrayList<>();
         for (int i = 0; i < brief.keepOuts.size(); i++) {
-            List<org.heatfloor.area.KeepOut> without = new ArrayList<>(brief.keepOuts);
+            List<KeepOut> without = new ArrayList<>(brief.keepOuts);
             without.remove(i);
-            double gain = capacity(brief.wallClearance, without, options.leastSpacing(), shortest) - now;
+            double gain = capacity(router(without, options.leastSpacing()), shortest) - now;
             if (gain > 0.01) {
                 gains.add(brief.keepOuts.get(i).name() + " " + QuantityText.number(gain, 2) + " m");
             }
@@ -162,21 +201,20 @@ final class Refusal {
         }
     }
 
-    private double capacity(
-            org.heatfloor.area.TradeLength wall,
-            List<org.heatfloor.area.KeepOut> keepOuts,
-            double spacing,
-            Option option) {
-        RouteSite other = RouteSite.of(
+    private Router router(List<KeepOut> keepOuts, double spacing) {
+        return Router.of(RouteSite.of(
                 brief.room,
-                wall,
+                brief.wallClearance,
                 keepOuts,
                 site.channels().lattice(),
                 Amounts.metres(spacing),
                 brief.rules.minBendRadius(),
                 brief.rules.start(),
                 brief.rules.riser(),
-                brief.rules.jointLength());
-        return Si.in("capacity", Router.of(other).capacity(0, option.cable().conductors()), Units.METRE);
+                brief.rules.jointLength()));
+    }
+
+    private static double capacity(Router router, Option option) {
+        return Si.in("capacity", router.capacity(0, option.cable().conductors()), Units.METRE);
     }
 }

@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
 import org.heatfloor.plan.Planner.PartChoice;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.CableRoute;
@@ -26,7 +30,7 @@ final class Routes {
     private final Router router;
     private final Effort effort;
     private final long seed;
-    private final Map<String, RouteOutcome> known = new HashMap<>();
+    private final Map<List<String>, RouteOutcome> known = new HashMap<>();
 
     Routes(Router router, Effort effort, long seed) {
         this.router = router;
@@ -39,15 +43,14 @@ final class Routes {
     }
 
     /** Routes of a set, one a part; empty, with the reason among the failures, if one of them cannot be laid. */
-    Optional<List<CableRoute>> lay(List<PartChoice> parts, List<Option> set, List<Finding> failures) {
+    Optional<List<CableRoute>> lay(List<PartChoice> parts, List<Option> set, Set<Finding> failures) {
         List<CableRoute> out = new ArrayList<>();
         List<LineString> laid = new ArrayList<>();
-        StringBuilder key = new StringBuilder();
         for (int i = 0; i < parts.size(); i++) {
             Option option = set.get(i);
             int part = parts.get(i).part();
-            key.append(part).append('=').append(option.cable().name()).append(';');
-            RouteOutcome outcome = known.computeIfAbsent(key.toString(), k -> route(part, option.cable(), laid));
+            RouteOutcome outcome =
+                    known.computeIfAbsent(key(parts, set.subList(0, i + 1)), k -> route(part, option.cable(), laid));
             if (outcome instanceof RouteOutcome.Laid l) {
                 out.add(l.route());
                 laid.add(l.route().line());
@@ -64,13 +67,25 @@ final class Routes {
         OptionalInt number = laid.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
         return number.isPresent()
                 ? here.route(number.getAsInt(), toLay(cable), effort, seed)
-                : new RouteOutcome.NotFound(
-                        org.heatfloor.quantity.Amounts.metres(0), router.capacity(part, cable.conductors()));
+                : new RouteOutcome.NotFound(Amounts.metres(0), router.capacity(part, cable.conductors()));
     }
 
-    /** What became of a cable alone in a part, if that was tried. */
-    Optional<RouteOutcome> tried(int part, HeatingCable cable) {
-        return Optional.ofNullable(known.get(part + "=" + cable.name() + ";"));
+    /** What became of the last cable of a set, laid after the others, if that was tried. */
+    Optional<RouteOutcome> tried(List<PartChoice> parts, List<Option> set) {
+        return Optional.ofNullable(known.get(key(parts, set)));
+    }
+
+    /** How many routes were sought. */
+    int searched() {
+        return known.size();
+    }
+
+    private static List<String> key(List<PartChoice> parts, List<Option> set) {
+        List<String> out = new ArrayList<>();
+        for (int i = 0; i < set.size(); i++) {
+            out.add(parts.get(i).part() + " " + set.get(i).cable().name());
+        }
+        return out;
     }
 
     static Finding failure(HeatingCable cable, RouteOutcome outcome) {
@@ -108,7 +123,7 @@ final class Routes {
         return Finding.of(Severity.NOTE, cable.name(), "It is laid exactly.", Source.derived("route"));
     }
 
-    private static String text(javax.measure.Quantity<javax.measure.quantity.Length> length) {
+    private static String text(Quantity<Length> length) {
         return QuantityText.write(length.to(Units.METRE), 2);
     }
 }

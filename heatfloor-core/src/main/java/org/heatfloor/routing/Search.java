@@ -37,9 +37,9 @@ final class Search {
     /** The best exact route found, or null. */
     @Nullable
     Candidate run() {
-        Candidate best = improved(starts(0.74, 1.2), effort.starts, effort.steps);
+        Candidate best = improved(starts(0.74, 1.2, 0.95), effort.starts, effort.steps);
         // A tight room leaves few patterns near the even spacing: then the densest lines are tried, and longer.
-        return best != null ? best : improved(starts(0.5, 1.45), 2 * effort.starts + 4, 4 * effort.steps);
+        return best != null ? best : improved(starts(0.5, 1.45, 0.7), 2 * effort.starts + 4, 4 * effort.steps);
     }
 
     private @Nullable Candidate improved(List<Walk> starts, int most, int steps) {
@@ -115,7 +115,7 @@ final class Search {
         return grid.ys[node / grid.columns] * part.lattice.width + grid.xs[node % grid.columns];
     }
 
-    private List<Walk> starts(double closest, double widest) {
+    private List<Walk> starts(double closest, double widest, double leastShare) {
         Lattice lattice = part.lattice;
         double even = part.area / (lengthMetres / part.site.pitch);
         int least = part.leastGap();
@@ -132,7 +132,8 @@ final class Search {
                 CoarseGrid grid = new CoarseGrid(lattice, xs, ys);
                 double gx = mean(xs);
                 double gy = mean(ys);
-                if (grid.nodes * Math.max(gx, gy) < 0.95 * target || grid.nodes * Math.min(gx, gy) > 1.3 * target) {
+                if (grid.nodes * Math.max(gx, gy) < leastShare * target
+                        || grid.nodes * Math.min(gx, gy) > 1.3 * target) {
                     continue;
                 }
                 combs(grid, walks, target);

@@ -30,6 +30,10 @@ public final class SensorPlaces {
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final double FROM_WALL_METRES = 0.3;
     private static final double APART_METRES = 0.25;
+    /** What crossing a cold lead at the wall costs, as metres of sensor lead. */
+    private static final double CROSSING_METRES = 4;
+
+    private static final double BESIDE_LEAD_METRES = 0.008;
 
     private final RouteSite site;
     private final Frame frame;
@@ -43,7 +47,7 @@ public final class SensorPlaces {
     private final int[] from;
     private final double[] cost;
 
-    private SensorPlaces(RouteSite site, List<LineString> heating) {
+    private SensorPlaces(RouteSite site, List<LineString> heating, List<LineString> coldLeads) {
         this.site = site;
         frame = new Frame(site.grid);
         ring = new WallRing(site.room.polygon());
@@ -56,8 +60,8 @@ public final class SensorPlaces {
         wallMetres = new double[width * height];
         from = new int[width * height];
         cost = new double[width * height];
-        markOpen();
-        spread();
+        markOpen(coldLeads);
+        spread(coldLeads);
     }
 
     /**
@@ -65,14 +69,20 @@ public final class SensorPlaces {
      *
      * @param site where the cables lie
      * @param heating every heating cable of the room
+     * @param coldLeads every cold lead of the room; a sensor's lead crosses one only where it must
      * @param beside the cable whose spacing counts
      * @param spacing its even spacing
      * @param count how many places are wanted
      * @return at most that many, best first; fewer where the field has no such place
      */
     public static List<SensorPlace> find(
-            RouteSite site, List<LineString> heating, LineString beside, Quantity<Length> spacing, int count) {
-        SensorPlaces places = new SensorPlaces(site, heating);
+            RouteSite site,
+            List<LineString> heating,
+            List<LineString> coldLeads,
+            LineString beside,
+            Quantity<Length> spacing,
+            int count) {
+        SensorPlaces places = new SensorPlaces(site, heating, coldLeads);
         return places.best(beside, Si.positive("spacing", spacing, Units.METRE) / site.pitch * 2, count);
     }
 
@@ -101,7 +111,7 @@ public final class SensorPlaces {
         return x < 0 || y < 0 || x >= width || y >= height ? -1 : y * width + x;
     }
 
-    private void markOpen() {
+    private void markOpen(List<LineString> coldLeads) {
         double[] squared = Coverage.squaredDistances(width, height, heat);
         double least = site.minSpacing / site.pitch - 0.02;
         IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(site.room.polygon());
@@ -114,7 +124,7 @@ public final class SensorPlaces {
                 continue;
             }
             Point p = FACTORY.createPoint(c);
-            boolean clear = true;
+            boolean clear = coldLeads.stream().noneMatch(lead -> lead.distance(p) < BESIDE_LEAD_METRES);
             for (KeepOut k : site.keepOuts) {
                 double radius = Si.in("radius", k.radius(), Units.METRE);
                 clear &= k.shape().distance(p) - radius > 0.01;
@@ -125,16 +135,19 @@ public final class SensorPlaces {
     }
 
     /** Cheapest ways from the wall to every open node; beginning near the start point is cheaper. */
-    private void spread() {
+    private void spread(List<LineString> coldLeads) {
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
         Arrays.fill(from, -1);
         double step = site.pitch / 2;
         PriorityQueue<double[]> queue = new PriorityQueue<>(
                 Comparator.<double[]>comparingDouble(e -> e[0]).thenComparingDouble(e -> e[1]));
         for (int v = 0; v < open.length; v++) {
-            if (open[v] && wallMetres[v] <= step * 1.01) {
+            if (open[v] && wallMetres[v] <= 2.02 * step) {
                 double round = ring.wrap(ring.nearest(metres(v)) - startPlace);
                 cost[v] = wallMetres[v] + 0.5 * Math.min(round, ring.length - round);
+                if (crosses(coldLeads, metres(v))) {
+                    cost[v] += CROSSING_METRES;
+                }
                 queue.add(new double[] {cost[v], v});
             }
         }
@@ -154,6 +167,11 @@ public final class SensorPlaces {
                 }
             }
         }
+    }
+
+    private boolean crosses(List<LineString> coldLeads, Coordinate c) {
+        LineString way = FACTORY.createLineString(new Coordinate[] {c, ring.point(ring.nearest(c))});
+        return coldLeads.stream().anyMatch(lead -> lead.distance(way) < 1e-3);
     }
 
     private List<SensorPlace> best(LineString beside, double spacing, int count) {

