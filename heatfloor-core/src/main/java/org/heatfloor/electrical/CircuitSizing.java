@@ -20,11 +20,11 @@ final class CircuitSizing {
         if (!(greatest >= leastDevice(code))) {
             return 0;
         }
+        double allowance = code.limit(RuleTopic.CONTINUOUS_LOAD_CONDUCTOR, Units.ONE);
+        double inPlace = amperes(ampacity.usable()) / (code.allowanceOnConductorInPlace() ? allowance : 1);
         return Math.min(
                 greatest / code.limit(RuleTopic.CONTINUOUS_LOAD_DEVICE, Units.ONE),
-                Math.min(
-                        amperes(ampacity.terminalLimit()) / code.limit(RuleTopic.CONTINUOUS_LOAD_CONDUCTOR, Units.ONE),
-                        amperes(ampacity.usable())));
+                Math.min(amperes(ampacity.terminalLimit()) / allowance, inPlace));
     }
 
     /** The least standard rating for a load, empty if the conductor cannot carry the load behind any. */

@@ -241,6 +241,14 @@ public final class ElectricalCode {
         return wiring instanceof NecWiring;
     }
 
+    /**
+     * Whether the allowance for continuous load is owed by the conductor in place, after correction: 424.4(B) of 2020 and
+     * 2023 asks it of the ampacity; 2011 only of the tabulated value (210.19(A)(1)), the load itself after correction.
+     */
+    boolean allowanceOnConductorInPlace() {
+        return required(RuleTopic.CONTINUOUS_LOAD_CONDUCTOR).source().text().contains("424.4(B)");
+    }
+
     boolean isNominal(double volts) {
         return Arrays.stream(nominalVolts).anyMatch(nominal -> Math.abs(volts / nominal - 1) < 1e-9);
     }

@@ -46,8 +46,7 @@ final class NecWiring extends Wiring {
         double usable = Math.min(tabulated.value() * ambient.value() * grouping.value(), terminal);
         double greatest = Math.min(code.roundedUp(usable).orElse(usable), smallConductorLimit(size));
         greatest = Math.min(greatest, code.limit(RuleTopic.ELEMENT_PROTECTION, Units.AMPERE));
-        Source terminalRule =
-                method.equals(NM_B) ? Source.document(code.name(), "334.80") : code.source(RuleTopic.TERMINALS);
+        Source terminalRule = method.equals(NM_B) ? read2023(code, "334.80") : code.source(RuleTopic.TERMINALS);
         return ampacity(
                 tabulated,
                 ambient,
@@ -89,6 +88,13 @@ final class NecWiring extends Wiring {
 
     @Override
     Source dropSource(ElectricalCode code, ConductorSize size) {
-        return Source.document(code.name(), "Chapter 9 Table 8 (direct-current resistance at 75 °C)");
+        return read2023(code, "Chapter 9 Table 8 (direct-current resistance at 75 °C)");
+    }
+
+    /** A clause read in the 2023 edition; that the editions before say the same is recalled. */
+    private static Source read2023(ElectricalCode code, String clause) {
+        return code.name().equals("NEC 2023")
+                ? Source.document(code.name(), clause)
+                : Source.fromMemory(code.name() + ", " + clause);
     }
 }

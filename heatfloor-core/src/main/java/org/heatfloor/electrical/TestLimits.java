@@ -197,6 +197,10 @@ public record TestLimits(
         });
     }
 
+    double insulationLeastOhms() {
+        return Si.in("least insulation resistance", insulationLeast, Units.OHM);
+    }
+
     double accuracy() {
         return Si.in("meter accuracy", meterAccuracy, Units.ONE);
     }

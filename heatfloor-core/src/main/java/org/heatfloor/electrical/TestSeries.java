@@ -60,10 +60,19 @@ public record TestSeries(
         List<Finding> findings = new ArrayList<>();
         for (MeterTest test : tests) {
             findings.addAll(ReadingFindings.of(cable, limits, test));
+            if (test.screen().isEmpty()) {
+                findings.add(unmeasured(cable, test, "the continuity of the screen to the protective conductor"));
+            }
+            if (test.sensor().isEmpty() && limits.sensorCurve().isPresent()) {
+                findings.add(unmeasured(cable, test, "the sensor"));
+            }
         }
         TestStage last = tests.get(tests.size() - 1).stage();
         Set<TestStage> tested = EnumSet.noneOf(TestStage.class);
-        tests.stream().filter(TestSeries::complete).map(MeterTest::stage).forEach(tested::add);
+        tests.stream()
+                .filter(test -> complete(test, limits))
+                .map(MeterTest::stage)
+                .forEach(tested::add);
         for (TestStage stage : TestStage.values()) {
             if (stage.compareTo(last) <= 0 && !tested.contains(stage)) {
                 findings.add(Finding.of(
@@ -88,26 +97,44 @@ public record TestSeries(
     }
 
     /**
-     * Whether the cable may be handed to the electrician for energising: tested at all four stages, with no fault and no
-     * failed reading.
+     * Whether the cable may be handed to the electrician for energising: core and insulation tested at all four stages and
+     * the screen's continuity at the last, with no fault and no failed reading.
      *
      * @return true if so
      */
     public boolean mayBeEnergised() {
-        return passedThrough(TestStage.BEFORE_ENERGISING);
+        boolean screened = tests.stream()
+                .anyMatch(test -> test.stage() == TestStage.BEFORE_ENERGISING
+                        && test.screen().isPresent());
+        return screened && passedThrough(TestStage.BEFORE_ENERGISING);
     }
 
     private boolean passedThrough(TestStage stage) {
         boolean noFault = diagnosis.fault() == CableFault.NONE || diagnosis.fault() == CableFault.INSULATION_FALLING;
         Set<TestStage> tested = EnumSet.noneOf(TestStage.class);
-        tests.stream().filter(TestSeries::complete).map(MeterTest::stage).forEach(tested::add);
+        tests.stream()
+                .filter(test -> complete(test, limits))
+                .map(MeterTest::stage)
+                .forEach(tested::add);
         return noFault
                 && findings.stream().noneMatch(Finding::isError)
                 && tested.containsAll(EnumSet.range(TestStage.OUT_OF_THE_BOX, stage));
     }
 
-    private static boolean complete(MeterTest test) {
-        return test.conductor().isPresent() && test.insulation().isPresent();
+    private static Finding unmeasured(HeatingCable cable, MeterTest test, String what) {
+        return Finding.of(
+                Severity.WARNING,
+                cable.name() + " " + words(test.stage()),
+                what + " was not measured",
+                TestLimits.PRACTICE);
+    }
+
+    /** A meter whose range ends below the least insulation has shown nothing about it. */
+    private static boolean complete(MeterTest test, TestLimits limits) {
+        return test.conductor().isPresent()
+                && test.insulation()
+                        .filter(reading -> !reading.overRange() || reading.ohms() >= limits.insulationLeastOhms())
+                        .isPresent();
     }
 
     static String words(TestStage stage) {

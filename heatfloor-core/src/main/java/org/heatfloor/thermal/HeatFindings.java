@@ -114,7 +114,7 @@ public final class HeatFindings {
     }
 
     /**
-     * Whether the surface law was published for the temperatures found.
+     * Whether the surface law is used within its range for the temperatures found.
      *
      * @param law the law
      * @param surfaceMean mean surface temperature

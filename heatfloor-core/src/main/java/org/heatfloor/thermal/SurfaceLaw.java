@@ -84,7 +84,8 @@ public final class SurfaceLaw {
     }
 
     /**
-     * Whether the law was published for this pair of temperatures.
+     * Whether this library uses the law for this pair of temperatures without a warning; no published range was read, see
+     * {@link SurfaceLaws}.
      *
      * @param surface mean temperature of the surface
      * @param air room temperature

@@ -13,11 +13,20 @@ import org.heatfloor.quantity.Units;
 /**
  * The published surface laws. {@code Δθ} is mean surface temperature less room temperature in kelvins, {@code D = 4·area /
  * perimeter} of the room in metres.
+ *
+ * <p>The ranges are this library's own, 0 to 15 K for the curve (the span of the floor limits) and 0 to 30 K for the pairs: no
+ * published range was read.
  */
 public final class SurfaceLaws {
 
     private static final Source RADIATION =
             Source.document("ASHRAE Handbook HVAC Systems and Equipment", "ch. 6, eq. 4");
+
+    private static final Source HANDBOOK_PAIR = Source.fromMemory(
+            "ASHRAE Handbook HVAC Systems and Equipment, ch. 6: convection recalled, radiation as in eq. 4");
+
+    /** The formulas stand in a secondary text; the papers were not read. */
+    private static final String RECALLED = "; the formula was seen in a secondary text, title and volume are recalled";
 
     private SurfaceLaws() {}
 
@@ -64,7 +73,7 @@ public final class SurfaceLaws {
     public static SurfaceLaw radiationAndConvection(Optional<Quantity<Temperature>> surroundings) {
         return withRadiation(
                 "radiation and natural convection",
-                Source.document("ASHRAE Handbook HVAC Systems and Equipment", "ch. 6, eq. 4; convection from memory"),
+                HANDBOOK_PAIR,
                 surroundings,
                 difference -> 2.13 * Math.pow(Math.abs(difference), 0.31));
     }
@@ -82,7 +91,7 @@ public final class SurfaceLaws {
         double size = Si.positive("roomSize", roomSize, Units.METRE);
         return withRadiation(
                 "radiation and natural convection with room size",
-                Source.document("ASHRAE Handbook HVAC Systems and Equipment", "ch. 6, eq. 4; convection from memory"),
+                HANDBOOK_PAIR,
                 surroundings,
                 difference -> 2.42 * Math.pow(Math.abs(difference), 0.31) / Math.pow(size, 0.08));
     }
@@ -100,7 +109,7 @@ public final class SurfaceLaws {
         double size = Si.positive("roomSize", roomSize, Units.METRE);
         return withRadiation(
                 "Awbi and Hatton heated floor",
-                Source.document("Awbi and Hatton, Energy and Buildings 30 (1999)", "heated floor"),
+                Source.fromMemory("Awbi and Hatton, Energy and Buildings 30 (1999), heated floor" + RECALLED),
                 surroundings,
                 difference -> ConvectionFilms.awbiHatton(difference, size));
     }
@@ -114,8 +123,9 @@ public final class SurfaceLaws {
     public static SurfaceLaw walton(Optional<Quantity<Temperature>> surroundings) {
         return withRadiation(
                 "Walton warm floor",
-                Source.document(
-                        "Walton, Thermal Analysis Research Program Reference Manual (1983)", "natural convection"),
+                Source.fromMemory(
+                        "Walton, Thermal Analysis Research Program Reference Manual (1983), natural convection"
+                                + RECALLED),
                 surroundings,
                 ConvectionFilms::walton);
     }
@@ -133,9 +143,9 @@ public final class SurfaceLaws {
         double size = Si.positive("roomSize", roomSize, Units.METRE);
         return withRadiation(
                 "Alamdari and Hammond buoyant horizontal",
-                Source.document(
-                        "Alamdari and Hammond, Building Services Engineering Research and Technology 4 (1983)",
-                        "buoyant flow, horizontal"),
+                Source.fromMemory(
+                        "Alamdari and Hammond, Building Services Engineering Research and Technology 4 (1983), buoyant flow, horizontal"
+                                + RECALLED),
                 surroundings,
                 difference -> ConvectionFilms.alamdariHammond(difference, size));
     }
@@ -149,8 +159,8 @@ public final class SurfaceLaws {
     public static SurfaceLaw waltonConstant(Optional<Quantity<Temperature>> surroundings) {
         return withRadiation(
                 "Walton simple constant",
-                Source.document(
-                        "Walton, Thermal Analysis Research Program Reference Manual (1983)", "simple algorithm"),
+                Source.fromMemory("Walton, Thermal Analysis Research Program Reference Manual (1983), simple algorithm"
+                        + RECALLED),
                 surroundings,
                 difference -> ConvectionFilms.WALTON_CONSTANT);
     }

@@ -67,6 +67,24 @@ class CircuitDesignTest {
         assertThat(design.hasErrors()).isFalse();
     }
 
+    /** 12 AWG at 50 °C: 20 A × 0.58 = 11.6 A in place, which bears 9.28 A at 125 % by 424.4(B) and 11.6 A without. */
+    @Test
+    void allowanceIsOwedByTheConductorInPlaceFrom424Point4() {
+        for (String edition : List.of("NEC 2011", "NEC 2020", "NEC 2023")) {
+            Supply hot = Cables.supply(edition, 240, 5, "12 AWG").withAmbient(Amounts.celsius(50));
+            for (double load : new double[] {9.2, 9.4, 11.5, 11.7}) {
+                boolean carried = load < (edition.equals("NEC 2011") ? 11.6 : 9.28);
+                assertThat(CircuitDesign.of(hot, List.of(Cables.twin("x", 100, load * 240, 240)))
+                                .circuits()
+                                .get(0)
+                                .protectiveDevice()
+                                .isPresent())
+                        .as(edition + " " + load)
+                        .isEqualTo(carried);
+            }
+        }
+    }
+
     @Test
     void noDeviceFitsSaysWhichConductorWould() {
         CircuitDesign design = CircuitDesign.of(

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
@@ -166,6 +167,29 @@ class DiagnosisTest {
         assertThat(series.diagnosis().fault()).isEqualTo(CableFault.NONE);
         assertThat(series.findings()).anySatisfy(f -> assertThat(f.message()).contains("insulation tester"));
         assertThat(series.mayBeEnergised()).isFalse();
+    }
+
+    /** Four stages, nothing wrong with the core; only what was proved counts. */
+    private static TestSeries everyStage(java.util.function.UnaryOperator<MeterTest> change) {
+        return TestSeries.of(
+                FaultCases.cable(),
+                plain(),
+                java.util.Arrays.stream(TestStage.values())
+                        .map(stage -> change.apply(good(stage).withScreen(Reading.of(Amounts.ohms(0.5)))))
+                        .toList());
+    }
+
+    @Test
+    void onlyProvedInsulationAndScreenLetItBeEnergised() {
+        assertThat(everyStage(test -> test).mayBeEnergised()).isTrue();
+        TestSeries shortRange = everyStage(test -> test.withInsulation(Reading.above(Amounts.ohms(200_000))));
+        assertThat(shortRange.mayBeCovered()).isFalse();
+        assertThat(shortRange.mayBeEnergised()).isFalse();
+        TestSeries noScreen = everyStage(test -> good(test.stage()));
+        assertThat(noScreen.mayBeEnergised()).isFalse();
+        assertThat(noScreen.findings())
+                .filteredOn(f -> f.severity() == Severity.WARNING && f.message().contains("screen"))
+                .hasSize(4);
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Set;
 import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.ThermalConductivity;
@@ -133,6 +134,15 @@ class BadInputTest {
         rejects(
                 "falling",
                 () -> HydronicCharacteristic.meanExcess(Amounts.celsius(30), Amounts.celsius(35), Amounts.celsius(20)));
+    }
+
+    /** A raw cast gets past the compiler; a rise of 20 K is then no room temperature. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void differenceCastToTemperatureIsCaught() {
+        Quantity<Temperature> rise = (Quantity<Temperature>) (Quantity<?>) Amounts.kelvins(20);
+        rejects("climate air", () -> Climate.of(rise, Amounts.celsius(10)));
+        rejects("climate below", () -> Climate.of(Amounts.celsius(20), rise));
     }
 
     /** A temperature and a difference are different types; {@code Climate.of(kelvins(20), …)} does not compile. */

@@ -11,6 +11,7 @@ import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -27,16 +28,12 @@ class ReferenceChecksTest {
                     in -> flux(handbook(in[1]), in[0], in[1])
                             - film(ConvectionFilms.radiative(in[0] + 273.15, in[1] + 273.15), in)),
             Map.entry("radiation and convection", in -> flux(handbook(in[1]), in[0], in[2])),
-            Map.entry("radiation Fahrenheit", in -> {
-                double surface = Amounts.of(in[0], Units.FAHRENHEIT)
-                        .to(Units.KELVIN)
-                        .getValue()
-                        .doubleValue();
-                double walls = Amounts.of(in[1], Units.FAHRENHEIT)
-                        .to(Units.KELVIN)
-                        .getValue()
-                        .doubleValue();
-                return ConvectionFilms.radiative(surface, walls) * (surface - walls);
+            Map.entry("radiation US", in -> {
+                double surface = Si.kelvin("surface", Amounts.of(in[0], Units.FAHRENHEIT));
+                double walls = Si.kelvin("walls", Amounts.of(in[1], Units.FAHRENHEIT));
+                // The SI form has 5e-8 W/(m²·K⁴), the US form 0.15e-8 Btu/(h·ft²·°R⁴); 1 K is 1.8 °R.
+                double ratio = 0.15e-8 * Math.pow(1.8, 4) / 5e-8;
+                return ConvectionFilms.radiative(surface, walls) * (surface - walls) * ratio;
             }),
             Map.entry("Awbi-Hatton", in -> ConvectionFilms.awbiHatton(in[0], in[1])),
             Map.entry("Walton", in -> ConvectionFilms.walton(in[0])),
@@ -79,6 +76,7 @@ class ReferenceChecksTest {
             Map.entry("balance down", in -> balance(in).downward()),
             Map.entry("balance surface", in -> balance(in).surfaceKelvin() - 273.15),
             Map.entry("balance plane", in -> balance(in).planeKelvin() - 273.15),
+            Map.entry("lumped capacity", in -> lump().capacity()),
             Map.entry("lumped tau", in -> Floors.value(lump().timeConstant())),
             Map.entry(
                     "lumped minutes",

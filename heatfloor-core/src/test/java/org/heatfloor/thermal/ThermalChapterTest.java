@@ -88,6 +88,18 @@ class ThermalChapterTest {
         }
     }
 
+    /** None of these was read itself: formulas from a secondary text, titles and volumes recalled. */
+    @Test
+    void lawsNotReadAreMarkedFromMemory() {
+        assertThat(SurfaceLaws.sideBySide(Optional.empty(), Amounts.metres(3)))
+                .allSatisfy(law -> assertThat(law.source().toString()).startsWith("from memory: "));
+        for (Material material : Material.all()) {
+            if (material.name().contains("wool") || material.name().contains("taken")) {
+                assertThat(material.source().toString()).as(material.name()).startsWith("from memory: ");
+            }
+        }
+    }
+
     @Test
     void wholeFloor() {
         FloorField field = field();

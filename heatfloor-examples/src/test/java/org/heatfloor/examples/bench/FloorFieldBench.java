@@ -101,7 +101,8 @@ public class FloorFieldBench {
     }
 
     /**
-     * One sheet of cells by sparse Cholesky.
+     * One sheet of cells by sparse Cholesky, its cells numbered by nested dissection; row by row, the factor of the larger
+     * room would not fit in memory.
      *
      * @return its temperatures
      */
@@ -116,24 +117,26 @@ public class FloorFieldBench {
         double loss = (11 + 0.34) * dx * dy;
         DMatrixSparseTriplet entries = new DMatrixSparseTriplet(n, n, 5 * n);
         DMatrixRMaj heat = new DMatrixRMaj(n, 1);
+        int[] number = new int[n];
+        dissect(number, nx, 0, nx, 0, ny, 0);
         for (int j = 0; j < ny; j++) {
             for (int i = 0; i < nx; i++) {
-                int c = j * nx + i;
+                int c = number[j * nx + i];
                 double diagonal = loss;
                 if (i > 0) {
-                    entries.addItem(c, c - 1, -sheet * dy / dx);
+                    entries.addItem(c, number[j * nx + i - 1], -sheet * dy / dx);
                     diagonal += sheet * dy / dx;
                 }
                 if (i + 1 < nx) {
-                    entries.addItem(c, c + 1, -sheet * dy / dx);
+                    entries.addItem(c, number[j * nx + i + 1], -sheet * dy / dx);
                     diagonal += sheet * dy / dx;
                 }
                 if (j > 0) {
-                    entries.addItem(c, c - nx, -sheet * dx / dy);
+                    entries.addItem(c, number[(j - 1) * nx + i], -sheet * dx / dy);
                     diagonal += sheet * dx / dy;
                 }
                 if (j + 1 < ny) {
-                    entries.addItem(c, c + nx, -sheet * dx / dy);
+                    entries.addItem(c, number[(j + 1) * nx + i], -sheet * dx / dy);
                     diagonal += sheet * dx / dy;
                 }
                 entries.addItem(c, c, diagonal);
@@ -148,6 +151,29 @@ public class FloorFieldBench {
         }
         solver.solve(heat, found);
         return found;
+    }
+
+    /** Numbers a block of cells: one half, the other half, then the line of cells that parts them. */
+    private static int dissect(int[] number, int nx, int i0, int i1, int j0, int j1, int next) {
+        int count = next;
+        if (i1 - i0 > 2 && i1 - i0 >= j1 - j0) {
+            int middle = (i0 + i1) / 2;
+            count = dissect(number, nx, i0, middle, j0, j1, count);
+            count = dissect(number, nx, middle + 1, i1, j0, j1, count);
+            return dissect(number, nx, middle, middle + 1, j0, j1, count);
+        }
+        if (j1 - j0 > 2) {
+            int middle = (j0 + j1) / 2;
+            count = dissect(number, nx, i0, i1, j0, middle, count);
+            count = dissect(number, nx, i0, i1, middle + 1, j1, count);
+            return dissect(number, nx, i0, i1, middle, middle + 1, count);
+        }
+        for (int j = j0; j < j1; j++) {
+            for (int i = i0; i < i1; i++) {
+                number[j * nx + i] = count++;
+            }
+        }
+        return count;
     }
 
     private int steps(double length) {
