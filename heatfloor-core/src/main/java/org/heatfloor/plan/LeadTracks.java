@@ -33,7 +33,9 @@ final class LeadTracks {
         for (int i = 0; i < leads.size(); i++) {
             for (int j = 0; j < i; j++) {
                 double apart = (diameters.get(i) + diameters.get(j)) / 2;
-                worst = Math.max(worst, leads.get(i).intersection(leads.get(j).buffer(apart)).getLength());
+                worst = Math.max(
+                        worst,
+                        leads.get(i).intersection(leads.get(j).buffer(apart)).getLength());
             }
         }
         if (worst <= AT_THE_START_METRES) {

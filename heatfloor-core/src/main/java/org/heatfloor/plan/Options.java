@@ -120,8 +120,9 @@ final class Options {
         Optional<Double> needed = leadNeeded.computeIfAbsent(
                 part, p -> router.leadNeeded(p).map(q -> Si.in("lead needed", q, Units.METRE)));
         if (needed.isEmpty()) {
-            return Optional.of("from this start no cold lead finds a way to the floor: keep-outs stand in the way, or the"
-                    + " clearance from the wall is less than half the least spacing, so that a lead has no strip to lie in");
+            return Optional.of(
+                    "from this start no cold lead finds a way to the floor: keep-outs stand in the way, or the"
+                            + " clearance from the wall is less than half the least spacing, so that a lead has no strip to lie in");
         }
         return available >= needed.orElseThrow()
                 ? Optional.empty()

@@ -53,13 +53,15 @@ final class Refusal {
         Map<String, List<Option>> unusable = new LinkedHashMap<>();
         for (Option option : part.options()) {
             if (option.verdict() == Option.Verdict.NOT_FIT) {
-                unusable.computeIfAbsent(option.reason(), r -> new ArrayList<>()).add(option);
+                unusable.computeIfAbsent(option.reason(), r -> new ArrayList<>())
+                        .add(option);
             } else {
                 out.add(refused(part.part(), option));
             }
         }
         unusable.forEach((reason, options) -> out.add(unusable(reason, options)));
-        if (unusable.values().stream().mapToInt(List::size).sum() < part.options().size()) {
+        if (unusable.values().stream().mapToInt(List::size).sum()
+                < part.options().size()) {
             out.addAll(help(part));
         } else {
             out.add(Finding.withValue(
@@ -67,7 +69,8 @@ final class Refusal {
                     "cable",
                     "The channels and the bend radius of "
                             + QuantityText.write(brief.rules.minBendRadius().to(Units.MILLIMETRE), 1)
-                            + " let in cables up to " + QuantityText.write(site.thickestCable().to(Units.MILLIMETRE), 1)
+                            + " let in cables up to "
+                            + QuantityText.write(site.thickestCable().to(Units.MILLIMETRE), 1)
                             + " thick.",
                     site.thickestCable(),
                     Source.derived("channel between the studs, and bend round a stud")));
@@ -77,10 +80,7 @@ final class Refusal {
     }
 
     private static Finding unusable(String reason, List<Option> options) {
-        String names = options.stream()
-                .limit(4)
-                .map(o -> o.cable().name())
-                .collect(Collectors.joining(", "));
+        String names = options.stream().limit(4).map(o -> o.cable().name()).collect(Collectors.joining(", "));
         return Finding.of(
                 Severity.ERROR,
                 options.size() > 4 ? names + " and " + (options.size() - 4) + " more" : names,

@@ -48,8 +48,7 @@ public final class RouteSite {
             Quantity<Length> jointLength) {
         this.room = Objects.requireNonNull(room, "room");
         this.wallClearance = Objects.requireNonNull(wallClearance, "wallClearance");
-        this.keepOuts =
-                keepOuts.stream().filter(KeepOut::blocksCable).toList();
+        this.keepOuts = keepOuts.stream().filter(KeepOut::blocksCable).toList();
         this.pitch = Si.in("stud pitch", lattice.pitch(), Units.METRE);
         this.studDiameter = Si.in("stud diameter", lattice.studDiameter(), Units.METRE);
         this.wallClearanceMetres = Si.in("wall clearance", wallClearance.with(lattice.pitch()), Units.METRE);

@@ -38,7 +38,8 @@ class WallRingTest {
 
         assertThat(round).allSatisfy(c -> {
             assertThat(room.covers(room.getFactory().createPoint(c))).isTrue();
-            assertThat(room.getBoundary().distance(room.getFactory().createPoint(c))).isEqualTo(0.05, within(1e-9));
+            assertThat(room.getBoundary().distance(room.getFactory().createPoint(c)))
+                    .isEqualTo(0.05, within(1e-9));
         });
         // Five plain corners and one that juts in, rounded about in six chords.
         assertThat(round).hasSize(5 + 7);
