@@ -55,6 +55,10 @@ final class Part {
         return Math.max(site.spacingPitches(), site.leastRun());
     }
 
+    double capacityMetres(boolean returns) {
+        return capacityMetres(site, lattice, area, returns);
+    }
+
     private static double covered(int[] longestFirst, int strips) {
         double sum = 0;
         for (int t = 0; t < longestFirst.length; t++) {
@@ -64,8 +68,7 @@ final class Part {
     }
 
     /** Lengths of the rows, or columns, of the free area widened by the spacing's squares, longest first. */
-    private int[] widened(boolean columns) {
-        int k = site.spacingPitches();
+    private static int[] widened(Lattice lattice, int k, boolean columns) {
         int w = lattice.width + k;
         int h = lattice.height + k;
         boolean[] cells = new boolean[w * h];
@@ -100,11 +103,12 @@ final class Part {
      * along the rows and z across them cover at most the z·k longest rows and z·k of every other row, and the same by
      * columns (derived). The longest over all z, each less the rounding of its turns, is the bound.
      */
-    double capacityMetres(boolean returns) {
+    static double capacityMetres(RouteSite site, Lattice lattice, double area, boolean returns) {
         int k = site.spacingPitches();
+        double spacing = site.minSpacing / site.pitch;
         double most = returns ? area / spacing : area / spacing - spacing;
-        int[] rows = widened(false);
-        int[] columns = widened(true);
+        int[] rows = widened(lattice, k, false);
+        int[] columns = widened(lattice, k, true);
         double best = 0;
         for (int z = 1; z * k <= Math.max(rows.length, columns.length) + k; z++) {
             double reached = Math.min(covered(rows, z * k), covered(columns, z * k)) / k - (returns ? 0 : k);

@@ -189,17 +189,7 @@ public final class Router {
      * @return the bound
      */
     public Quantity<Length> capacity(int part, int conductors) {
-        LeadWays none = LeadWays.of(
-                site.room.polygon(),
-                site.keepOuts,
-                frame,
-                whole,
-                site.start,
-                site.wallClearanceMetres,
-                site.minSpacing / 2,
-                0);
-        return Amounts.metres(
-                new Part(site, frame, parts.get(part), areas[part], none, 0).capacityMetres(conductors == 1));
+        return Amounts.metres(Part.capacityMetres(site, parts.get(part), areas[part], conductors == 1));
     }
 
     /**
@@ -210,15 +200,7 @@ public final class Router {
      *     in the way or the clearance from the wall is less than half the least spacing
      */
     public Optional<Quantity<Length>> leadNeeded(int part) {
-        LeadWays ways = LeadWays.of(
-                site.room.polygon(),
-                site.keepOuts,
-                frame,
-                whole,
-                site.start,
-                site.wallClearanceMetres,
-                site.minSpacing / 2,
-                Double.MAX_VALUE);
+        LeadWays ways = leadWays(Double.MAX_VALUE);
         return ways.ways().stream()
                 .filter(w -> parts.get(part).free[w.node()])
                 .mapToDouble(LeadWays.Way::lengthMetres)
@@ -240,15 +222,7 @@ public final class Router {
         Objects.requireNonNull(effort, "effort");
         double length = Si.in("cable length", cable.length(), Units.METRE);
         double lead = Si.in("cold lead", cable.coldLead(), Units.METRE) - site.riser;
-        LeadWays leads = LeadWays.of(
-                site.room.polygon(),
-                site.keepOuts,
-                frame,
-                whole,
-                site.start,
-                site.wallClearanceMetres,
-                site.minSpacing / 2,
-                Math.max(0, lead - site.jointLength - site.bendRadius));
+        LeadWays leads = leadWays(Math.max(0, lead - site.jointLength - site.bendRadius));
         Part part = new Part(site, frame, parts.get(number), areas[number], leads, lead);
         double capacity = part.capacityMetres(cable.returns());
         if (length > capacity) {
@@ -263,6 +237,18 @@ public final class Router {
             return new RouteOutcome.NotFound(Amounts.metres(search.longestMetres()), Amounts.metres(capacity));
         }
         return new RouteOutcome.Laid(drawn(part, cable, best, capacity));
+    }
+
+    private LeadWays leadWays(double longestMetres) {
+        return LeadWays.of(
+                site.room.polygon(),
+                site.keepOuts,
+                frame,
+                whole,
+                site.start,
+                site.wallClearanceMetres,
+                site.minSpacing / 2,
+                longestMetres);
     }
 
     private CableRoute drawn(Part part, CableToLay cable, Candidate best, double capacity) {
