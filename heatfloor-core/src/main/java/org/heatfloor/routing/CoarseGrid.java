@@ -16,6 +16,12 @@ final class CoarseGrid {
     final byte[] edges;
 
     final int nodes;
+    /** Gaps between neighbouring columns, and rows, in pitches. */
+    final int[] wide;
+
+    final int[] tall;
+    /** Whether all four edges of the square with this lower left node exist. */
+    final boolean[] whole;
 
     CoarseGrid(Lattice lattice, int[] xs, int[] ys) {
         this.xs = xs;
@@ -46,6 +52,22 @@ final class CoarseGrid {
             n += u ? 1 : 0;
         }
         nodes = n;
+        wide = gaps(xs);
+        tall = gaps(ys);
+        whole = new boolean[edges.length];
+        for (int v = 0; v + columns + 1 < edges.length; v++) {
+            whole[v] = (edges[v] & 3) == 3
+                    && (edges[v + 1] & Lattice.NORTH) != 0
+                    && (edges[v + columns] & Lattice.EAST) != 0;
+        }
+    }
+
+    private static int[] gaps(int[] lines) {
+        int[] out = new int[Math.max(0, lines.length - 1)];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = lines[i + 1] - lines[i];
+        }
+        return out;
     }
 
     /** The node one step along a bit. */

@@ -15,6 +15,12 @@ import java.util.SplittableRandom;
 final class Walk {
 
     private static final int[] TURN = {0, 0, 0, 1, 0, 0, 1, 0, 0, 1, 0, 0, 1, 0, 0, 0};
+    private static final byte LOWER_LEFT = Lattice.EAST | Lattice.NORTH;
+    private static final byte LOWER_RIGHT = Lattice.WEST | Lattice.NORTH;
+    private static final byte UPPER_LEFT = Lattice.EAST | Lattice.SOUTH;
+    private static final byte UPPER_RIGHT = Lattice.WEST | Lattice.SOUTH;
+    /** Turns gained at a node with given edges when a square toggles whose corner it is, in the order of the constants. */
+    private static final int[][] CHANGE = changes();
     private static final int[] BITS = {Lattice.EAST, Lattice.NORTH, Lattice.WEST, Lattice.SOUTH};
 
     final CoarseGrid grid;
@@ -76,6 +82,17 @@ final class Walk {
         price = other.price;
     }
 
+    private static int[][] changes() {
+        byte[] corners = {LOWER_LEFT, LOWER_RIGHT, UPPER_LEFT, UPPER_RIGHT};
+        int[][] out = new int[16][corners.length];
+        for (int bits = 0; bits < out.length; bits++) {
+            for (int c = 0; c < corners.length; c++) {
+                out[bits][c] = TURN[bits ^ corners[c]] - TURN[bits];
+            }
+        }
+        return out;
+    }
+
     boolean closed() {
         return start < 0;
     }
@@ -113,8 +130,12 @@ final class Walk {
     }
 
     double cost() {
-        double over = surplus();
-        return turns + (over < 0 ? -3 * price * over : over > slack ? price * (over - slack) : 0);
+        return cost(turns, length);
+    }
+
+    private double cost(int turnsThen, int lengthThen) {
+        double over = lengthThen - roundingPerTurn * turnsThen - target;
+        return turnsThen + (over < 0 ? -3 * price * over : over > slack ? price * (over - slack) : 0);
     }
 
     /** Length beyond the target with the rounding of the corners taken off, in pitches. */
@@ -132,23 +153,43 @@ final class Walk {
     }
 
     private void toggleSquare(int v) {
-        toggle(v, Lattice.EAST);
-        toggle(v, Lattice.NORTH);
-        toggle(v + 1, Lattice.NORTH);
-        toggle(v + grid.columns, Lattice.EAST);
+        turns += turnsBy(v);
+        length += lengthBy(v);
+        int up = v + grid.columns;
+        used[v] ^= LOWER_LEFT;
+        used[v + 1] ^= LOWER_RIGHT;
+        used[up] ^= UPPER_LEFT;
+        used[up + 1] ^= UPPER_RIGHT;
+    }
+
+    /** Turns that toggling a square would add. */
+    private int turnsBy(int v) {
+        int up = v + grid.columns;
+        return CHANGE[used[v]][0] + CHANGE[used[v + 1]][1] + CHANGE[used[up]][2] + CHANGE[used[up + 1]][3];
+    }
+
+    /** Length that toggling a square would add, in pitches. */
+    private int lengthBy(int v) {
+        int wide = grid.wide[v % grid.columns];
+        int tall = grid.tall[v / grid.columns];
+        int up = v + grid.columns;
+        return ((used[v] & Lattice.EAST) != 0 ? -wide : wide)
+                + ((used[up] & Lattice.EAST) != 0 ? -wide : wide)
+                + ((used[v] & Lattice.NORTH) != 0 ? -tall : tall)
+                + ((used[v + 1] & Lattice.NORTH) != 0 ? -tall : tall);
     }
 
     /** Used edges of the square whose lower left node is v: south 1, east 2, north 4, west 8; -1 if an edge is missing. */
     private int square(int v) {
-        byte[] edges = grid.edges;
-        int up = v + grid.columns;
-        if ((edges[v] & 3) != 3 || (edges[v + 1] & Lattice.NORTH) == 0 || (edges[up] & Lattice.EAST) == 0) {
+        if (!grid.whole[v]) {
             return -1;
         }
-        return ((used[v] & Lattice.EAST) != 0 ? 1 : 0)
-                | ((used[v + 1] & Lattice.NORTH) != 0 ? 2 : 0)
-                | ((used[up] & Lattice.EAST) != 0 ? 4 : 0)
-                | ((used[v] & Lattice.NORTH) != 0 ? 8 : 0);
+        int here = used[v];
+        int across = used[v + grid.columns + 1];
+        return (here & Lattice.EAST)
+                | (across & Lattice.SOUTH) >> 2
+                | (across & Lattice.WEST)
+                | (here & Lattice.NORTH) << 2;
     }
 
     private boolean breaksLock(int v) {
@@ -252,15 +293,11 @@ final class Walk {
         if (pattern == 5 || pattern == 10) {
             return reconnect(v, pattern, random, limit);
         }
-        if (!simple(v, pattern)) {
+        if (!simple(v, pattern) || !(cost(turns + turnsBy(v), length + lengthBy(v)) <= limit)) {
             return false;
         }
         toggleSquare(v);
-        if (cost() <= limit) {
-            return true;
-        }
-        toggleSquare(v);
-        return false;
+        return true;
     }
 
     private boolean reconnect(int v, int pattern, SplittableRandom random, double limit) {
@@ -273,28 +310,24 @@ final class Walk {
         // Used edges a-b and c-d; the new edges are a-c and b-d.
         boolean sameDirection = before(a, b) == before(c, d);
         if (sameDirection) {
-            toggleSquare(v);
-            if (cost() <= limit) {
-                return true;
+            if (!(cost(turns + turnsBy(v), length + lengthBy(v)) <= limit)) {
+                return false;
             }
             toggleSquare(v);
+            return true;
+        }
+        if (closed() && (isClosing(a, b) || isClosing(c, d))) {
             return false;
         }
         int firstA = Math.min(position[a], position[b]);
         int firstC = Math.min(position[c], position[d]);
-        if (closed() && (isClosing(a, b) || isClosing(c, d))) {
-            return false;
-        }
         int from = Math.min(firstA, firstC) + 1;
         int to = Math.max(firstA, firstC);
         toggleSquare(v);
         int other = rejoin(v, from, to, random);
-        if (other >= 0) {
+        if (other >= 0 && cost(turns + turnsBy(other), length + lengthBy(other)) <= limit) {
             toggleSquare(other);
-            if (cost() <= limit) {
-                return true;
-            }
-            toggleSquare(other);
+            return true;
         }
         toggleSquare(v);
         return false;
@@ -308,44 +341,56 @@ final class Walk {
         return isClosing(a, b) ? position[a] > position[b] : position[a] < position[b];
     }
 
-    /** A square that joins the loop split off, nodes at the positions from..to, to the rest; -1 if there is none. */
+    /**
+     * A square that joins the loop split off, nodes at the positions from..to, to the rest; -1 if there is none. Of an
+     * uncut loop the shorter of the two is searched.
+     */
     private int rejoin(int split, int from, int to, SplittableRandom random) {
+        boolean outside = closed() && to - from + 1 > ordered / 2;
+        int first = outside ? to + 1 : from;
+        int count = outside ? ordered - (to - from + 1) : to - from + 1;
         int chosen = -1;
         double best = Double.POSITIVE_INFINITY;
-        for (int t = from; t <= to; t++) {
-            int node = order[t];
-            int i = node % grid.columns;
-            int j = node / grid.columns;
-            for (int corner = 0; corner < 4; corner++) {
-                int x = i - (corner & 1);
-                int y = j - (corner >> 1);
-                if (x < 0 || y < 0 || x >= grid.columns - 1 || y >= grid.rows - 1) {
-                    continue;
+        for (int n = 0, t = first; n < count; n++, t++) {
+            int node = order[t < ordered ? t : t - ordered];
+            int bits = used[node];
+            if ((bits & Lattice.EAST) != 0) {
+                for (int v = node; v >= 0 && v >= node - grid.columns; v -= grid.columns) {
+                    double price = joining(v, 5, v == node ? v + grid.columns : v, split, from, to, outside);
+                    if (price < best) {
+                        price += random.nextDouble() * 1.5;
+                    }
+                    if (price < best) {
+                        best = price;
+                        chosen = v;
+                    }
                 }
-                int v = y * grid.columns + x;
-                if (v == split) {
-                    continue;
-                }
-                int pattern = square(v);
-                if ((pattern != 5 && pattern != 10) || breaksLock(v)) {
-                    continue;
-                }
-                int up = v + grid.columns;
-                int otherSide = pattern == 5 ? (node >= up ? v : up) : (node == v || node == up ? v + 1 : v);
-                int p = position[otherSide];
-                if (p >= from && p <= to) {
-                    continue;
-                }
-                toggleSquare(v);
-                double price = turns + random.nextDouble() * 1.5;
-                toggleSquare(v);
-                if (price < best) {
-                    best = price;
-                    chosen = v;
+            }
+            if ((bits & Lattice.NORTH) != 0) {
+                int left = node % grid.columns == 0 ? node : node - 1;
+                for (int v = node; v >= left; v--) {
+                    double price = joining(v, 10, v == node ? v + 1 : v, split, from, to, outside);
+                    if (price < best) {
+                        price += random.nextDouble() * 1.5;
+                    }
+                    if (price < best) {
+                        best = price;
+                        chosen = v;
+                    }
                 }
             }
         }
         return chosen;
+    }
+
+    /** Turns that a square adds whose two parallel edges lie on the two parts; infinite if they do not. */
+    private double joining(int v, int pattern, int otherSide, int split, int from, int to, boolean outside) {
+        if (v == split || square(v) != pattern || breaksLock(v)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        int p = position[otherSide];
+        boolean within = p >= from && p <= to;
+        return within == outside ? turnsBy(v) : Double.POSITIVE_INFINITY;
     }
 
     private boolean moveEnd(SplittableRandom random, double limit, boolean atStart) {
