@@ -100,7 +100,7 @@ final class LatticePath {
 
     /**
      * Lengthens or shortens the route by moving the bases of U-turns along their legs, one pitch at a time and from
-     * everywhere in turn, until the length differs from the wanted one by less than two pitches.
+     * everywhere in turn, until the length has reached the wanted one or exceeds it by less than two pitches.
      *
      * @param by pitches wanted, positive to lengthen
      * @param freeTail whether the last run may grow and shrink
@@ -110,10 +110,10 @@ final class LatticePath {
     int stretch(int by, boolean freeTail, SplittableRandom random) {
         int gained = 0;
         int[] bases = uTurns(random);
-        for (int round = 0; round < 12 && Math.abs(by - gained) >= 2; round++) {
+        for (int round = 0; round < 12 && !reached(by, gained); round++) {
             boolean moved = false;
             for (int run : bases) {
-                if (Math.abs(by - gained) < 2) {
+                if (reached(by, gained)) {
                     break;
                 }
                 int step = by > gained ? 1 : -1;
@@ -130,6 +130,10 @@ final class LatticePath {
             gained++;
         }
         return gained;
+    }
+
+    private static boolean reached(int by, int gained) {
+        return gained >= by && gained < by + 2;
     }
 
     private int[] uTurns(SplittableRandom random) {

@@ -18,6 +18,9 @@ final class Part {
     /** Ways by lattice node; null where no lead arrives. */
     final List<List<LeadWays.Way>> waysAt;
 
+    /** Lattice nodes at which a lead arrives. */
+    final boolean[] starts;
+
     final boolean sleeved;
     /** Area of the union of squares, in pitch². */
     final double area;
@@ -45,6 +48,15 @@ final class Part {
                 waysAt.set(way.node(), List.copyOf(here));
             }
         }
+        starts = nonEmpty(waysAt);
+    }
+
+    private static boolean[] nonEmpty(List<List<LeadWays.Way>> ways) {
+        boolean[] out = new boolean[ways.size()];
+        for (int v = 0; v < out.length; v++) {
+            out[v] = !ways.get(v).isEmpty();
+        }
+        return out;
     }
 
     boolean reached() {

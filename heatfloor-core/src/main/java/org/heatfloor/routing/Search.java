@@ -6,10 +6,17 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
-/** The search for one exact route: line sets, combs, local moves, cutting open, exact tuning; counted work only. */
+/** The search for one exact route: line sets, loops round trees, local moves, cutting open, exact tuning; counted work only. */
 final class Search {
 
-    private static final double[] SPINES = {0, 0.5, 1};
+    /** Starting patterns tried on the same lines. */
+    private static final int SAME_GRID = 3;
+    /** The share of the patterns that each round of annealing takes on, and how much longer it is. */
+    private static final int[] ROUNDS = {1, 4, 10};
+
+    private static final int[] LONGER = {1, 3, 7};
+    /** Routes brought to the exact length and compared. */
+    private static final int FINISHED = 16;
     /** Price of a pitch of length too much or too little while annealing, in turns. */
     private static final double PRICE = 0.35;
     /** Length too much that trimming takes care of, in pitches. */
@@ -39,31 +46,32 @@ final class Search {
     Candidate run() {
         Candidate best = improved(starts(0.74, 1.2, 0.95), effort.starts, effort.steps);
         // A tight room leaves few patterns near the even spacing: then the densest lines are tried, and longer.
-        return best != null ? best : improved(starts(0.5, 1.45, 0.7), 2 * effort.starts + 4, 4 * effort.steps);
+        return best != null ? best : improved(starts(0.5, 1.45, 0.7), 2 * effort.starts, 3 * effort.steps);
     }
 
+    /** The most promising patterns are annealed in three rounds, fewer and longer each time. */
     private @Nullable Candidate improved(List<Walk> starts, int most, int steps) {
         starts.sort(Comparator.comparingDouble(Walk::cost));
         List<Walk> chosen = new ArrayList<>();
+        List<Walk> rest = new ArrayList<>();
         for (Walk walk : starts) {
             long same = chosen.stream().filter(w -> w.grid == walk.grid).count();
-            if (same < 2 && chosen.size() < most) {
-                chosen.add(walk);
+            (same < SAME_GRID && chosen.size() < most ? chosen : rest).add(walk);
+        }
+        for (int round = 0; round < ROUNDS.length; round++) {
+            int going = Math.min(chosen.size(), most / ROUNDS[round]);
+            for (int n = 0; n < going && !Thread.currentThread().isInterrupted(); n++) {
+                chosen.get(n).anneal(steps * LONGER[round], random.split(), 2.0, 0.15);
             }
+            chosen.sort(Comparator.comparingDouble(Walk::cost));
         }
         @Nullable Candidate best = null;
-        for (Walk walk : chosen) {
+        chosen.addAll(rest);
+        for (int n = 0; n < chosen.size() && (n < FINISHED || best == null); n++) {
             if (Thread.currentThread().isInterrupted()) {
                 break;
             }
-            walk.anneal(steps, random.split(), 2.0, 0.15);
-            best = better(best, finish(walk));
-        }
-        for (Walk walk : starts) {
-            if (best != null || Thread.currentThread().isInterrupted()) {
-                break;
-            }
-            best = better(best, finish(walk));
+            best = better(best, finish(chosen.get(n)));
         }
         return best;
     }
@@ -136,28 +144,22 @@ final class Search {
                         || grid.nodes * Math.min(gx, gy) > 1.3 * target) {
                     continue;
                 }
-                combs(grid, walks, target);
+                loops(grid, walks, target);
             }
         }
         return walks;
     }
 
-    private void combs(CoarseGrid grid, List<Walk> walks, double target) {
+    private void loops(CoarseGrid grid, List<Walk> walks, double target) {
         boolean[] mayStart = mayStart(grid);
         double rounding = Part.CORNER * part.site.bendRadius / part.site.pitch;
         for (int offsets = 0; offsets < 4; offsets++) {
-            for (int teeth = 0; teeth < 2; teeth++) {
-                for (double spine : SPINES) {
-                    byte[] used = TreeLoops.comb(grid, offsets & 1, offsets >> 1, teeth == 0, spine);
-                    Walk walk = new Walk(grid, used, mayStart);
-                    if (walk.length == 0) {
-                        continue;
-                    }
-                    walk.aim(target, rounding, SLACK, PRICE);
-                    if (gate(walk, mayStart)) {
-                        walk.fill();
-                        walks.add(walk);
-                    }
+            for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
+                Walk walk = new Walk(grid, used, mayStart);
+                walk.aim(target, rounding, SLACK, PRICE);
+                if (walk.length > 0 && gate(walk, mayStart)) {
+                    walk.fill();
+                    walks.add(walk);
                 }
             }
         }
@@ -170,8 +172,7 @@ final class Search {
     private boolean[] mayStart(CoarseGrid grid) {
         boolean[] out = new boolean[grid.edges.length];
         for (int v = 0; v < out.length; v++) {
-            int node = latticeNode(grid, v);
-            out[v] = !part.waysAt.get(node).isEmpty();
+            out[v] = part.starts[latticeNode(grid, v)];
         }
         return out;
     }

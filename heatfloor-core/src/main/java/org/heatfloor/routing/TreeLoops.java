@@ -1,145 +1,134 @@
 package org.heatfloor.routing;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
 /**
- * Loops round a spanning tree of 2 × 2 blocks (Y. Gabriely, E. Rimon, Spanning-tree based coverage of continuous areas by
- * a mobile robot, Annals of Mathematics and Artificial Intelligence 31 (2001); from memory). The tree is a comb: teeth
- * along the rows or the columns, joined by a spine.
+ * Loops round spanning trees of 2 × 2 blocks (Y. Gabriely, E. Rimon, Spanning-tree based coverage of continuous areas by a
+ * mobile robot, Annals of Mathematics and Artificial Intelligence 31 (2001); from memory). A tree is made of straight
+ * teeth, joined where a joint costs the fewest turns. The teeth run along the rows, along the columns, or are the fewest
+ * of both that cover all blocks: a least cover in the bipartite graph whose edges are the blocks and whose nodes are the
+ * straight stretches through them, which a greatest matching gives (D. Kőnig 1931; from memory).
  */
 final class TreeLoops {
 
-    private TreeLoops() {}
+    private final CoarseGrid grid;
+    private final int offsetX;
+    private final int offsetY;
+    private final int across;
+    private final int up;
+    private final boolean[] block;
+    private final boolean[] openEast;
+    private final boolean[] openNorth;
+    private final int[] parent;
+    private int blocks;
+    /** Pieces of the tree not yet joined. */
+    private int apart;
+
+    private TreeLoops(CoarseGrid grid, int offsetX, int offsetY) {
+        this.grid = grid;
+        this.offsetX = offsetX;
+        this.offsetY = offsetY;
+        across = Math.max(0, (grid.columns - offsetX) / 2);
+        up = Math.max(0, (grid.rows - offsetY) / 2);
+        int n = across * up;
+        block = new boolean[n];
+        openEast = new boolean[n];
+        openNorth = new boolean[n];
+        parent = new int[n];
+        for (int b = 0; b < n; b++) {
+            block[b] = grid.whole[corner(b)];
+        }
+        for (int b = 0; b < n; b++) {
+            int v = corner(b);
+            openEast[b] = block[b] && (b + 1) % across != 0 && block[b + 1] && grid.whole[v + 1];
+            openNorth[b] = block[b] && b + across < n && block[b + across] && grid.whole[v + grid.columns];
+        }
+        keepLargest();
+    }
 
     /**
-     * The loop round one comb.
+     * The loops round the trees of one alignment of the blocks.
      *
      * @param grid the coarse grid
      * @param offsetX 0 or 1: first column of blocks
      * @param offsetY 0 or 1: first row of blocks
-     * @param alongRows whether the teeth run along the rows
-     * @param spine where across the teeth the spine is preferred, 0 to 1
-     * @return edges used at each node; all zero if there is no block
+     * @return for each loop the edges used at each node; empty if there is no block
      */
-    static byte[] comb(CoarseGrid grid, int offsetX, int offsetY, boolean alongRows, double spine) {
-        int across = (grid.columns - offsetX) / 2;
-        int up = (grid.rows - offsetY) / 2;
-        byte[] used = new byte[grid.edges.length];
-        if (across <= 0 || up <= 0) {
-            return used;
+    static List<byte[]> of(CoarseGrid grid, int offsetX, int offsetY) {
+        TreeLoops blocks = new TreeLoops(grid, offsetX, offsetY);
+        List<byte[]> loops = new ArrayList<>();
+        if (blocks.across * blocks.up == 0) {
+            return loops;
         }
-        int[] parent = new int[across * up];
-        int[] size = new int[parent.length];
-        boolean[] block = new boolean[parent.length];
-        for (int b = 0; b < parent.length; b++) {
-            parent[b] = b;
-            int v = corner(grid, b, across, offsetX, offsetY);
-            block[b] = (grid.edges[v] & 3) == 3
-                    && (grid.edges[v + 1] & Lattice.NORTH) != 0
-                    && (grid.edges[v + grid.columns] & Lattice.EAST) != 0;
-            size[b] = block[b] ? 1 : 0;
-        }
-        boolean[] joinedEast = new boolean[parent.length];
-        boolean[] joinedNorth = new boolean[parent.length];
-        joinAll(grid, parent, size, block, across, offsetX, offsetY, alongRows, joinedEast, joinedNorth);
-        int extent = alongRows ? across : up;
-        int wanted = (int) Math.round(spine * (extent - 1));
-        for (int distance = 0; distance < extent; distance++) {
-            for (int side = -1; side <= 1; side += 2) {
-                int line = wanted + side * distance;
-                if (line < 0 || line >= extent || (distance == 0 && side > 0)) {
-                    continue;
-                }
-                for (int b = 0; b < parent.length; b++) {
-                    if ((alongRows ? b % across : b / across) == line) {
-                        join(
-                                grid,
-                                parent,
-                                size,
-                                block,
-                                across,
-                                offsetX,
-                                offsetY,
-                                b,
-                                !alongRows,
-                                joinedEast,
-                                joinedNorth);
-                    }
-                }
+        List<boolean[]> teeth = new ArrayList<>();
+        boolean[] all = new boolean[blocks.block.length];
+        teeth.add(all.clone());
+        Arrays.fill(all, true);
+        teeth.add(all);
+        for (boolean[] cover : blocks.covers()) {
+            if (teeth.stream().noneMatch(t -> blocks.same(t, cover))) {
+                teeth.add(cover);
             }
         }
-        int largest = -1;
-        for (int b = 0; b < parent.length; b++) {
-            if (block[b] && (largest < 0 || size[root(parent, b)] > size[largest])) {
-                largest = root(parent, b);
+        for (boolean[] alongRows : teeth) {
+            for (int end = 0; end < 2; end++) {
+                loops.add(blocks.loop(alongRows, end == 0));
             }
         }
-        for (int b = 0; b < parent.length; b++) {
-            if (!block[b] || root(parent, b) != largest) {
-                continue;
-            }
-            int v = corner(grid, b, across, offsetX, offsetY);
-            square(grid, used, v);
-            if (joinedEast[b]) {
-                square(grid, used, v + 1);
-            }
-            if (joinedNorth[b]) {
-                square(grid, used, v + grid.columns);
-            }
-        }
-        return used;
+        return loops;
     }
 
-    private static void joinAll(
-            CoarseGrid grid,
-            int[] parent,
-            int[] size,
-            boolean[] block,
-            int across,
-            int offsetX,
-            int offsetY,
-            boolean east,
-            boolean[] joinedEast,
-            boolean[] joinedNorth) {
-        for (int b = 0; b < parent.length; b++) {
-            join(grid, parent, size, block, across, offsetX, offsetY, b, east, joinedEast, joinedNorth);
+    private boolean same(boolean[] a, boolean[] b) {
+        for (int i = 0; i < block.length; i++) {
+            if (block[i] && a[i] != b[i]) {
+                return false;
+            }
         }
+        return true;
     }
 
-    private static void join(
-            CoarseGrid grid,
-            int[] parent,
-            int[] size,
-            boolean[] block,
-            int across,
-            int offsetX,
-            int offsetY,
-            int b,
-            boolean east,
-            boolean[] joinedEast,
-            boolean[] joinedNorth) {
-        int other = east ? b + 1 : b + across;
-        if (other >= parent.length || (east && other % across == 0) || !block[b] || !block[other]) {
-            return;
-        }
-        int v = corner(grid, b, across, offsetX, offsetY);
-        boolean open = east
-                ? (grid.edges[v + 1] & Lattice.EAST) != 0 && (grid.edges[v + 1 + grid.columns] & Lattice.EAST) != 0
-                : (grid.edges[v + grid.columns] & Lattice.NORTH) != 0
-                        && (grid.edges[v + 1 + grid.columns] & Lattice.NORTH) != 0;
-        int p = root(parent, b);
-        int q = root(parent, other);
-        if (!open || p == q) {
-            return;
-        }
-        parent[q] = p;
-        size[p] += size[q];
-        (east ? joinedEast : joinedNorth)[b] = true;
-    }
-
-    private static int corner(CoarseGrid grid, int b, int across, int offsetX, int offsetY) {
+    private int corner(int b) {
         return (b / across * 2 + offsetY) * grid.columns + b % across * 2 + offsetX;
     }
 
-    private static int root(int[] parent, int b) {
+    private void keepLargest() {
+        clearParents();
+        int[] size = new int[block.length];
+        for (int b = 0; b < block.length; b++) {
+            if (openEast[b]) {
+                parent[root(b + 1)] = root(b);
+            }
+            if (openNorth[b]) {
+                parent[root(b + across)] = root(b);
+            }
+        }
+        int largest = -1;
+        for (int b = 0; b < block.length; b++) {
+            if (block[b]) {
+                int r = root(b);
+                size[r]++;
+                largest = largest < 0 || size[r] > size[largest] ? r : largest;
+            }
+        }
+        for (int b = 0; b < block.length; b++) {
+            if (block[b] && root(b) != largest) {
+                block[b] = false;
+                openEast[b] = false;
+                openNorth[b] = false;
+            }
+            blocks += block[b] ? 1 : 0;
+        }
+    }
+
+    private void clearParents() {
+        for (int b = 0; b < parent.length; b++) {
+            parent[b] = b;
+        }
+    }
+
+    private int root(int b) {
         int r = b;
         while (parent[r] != r) {
             parent[r] = parent[parent[r]];
@@ -148,11 +137,105 @@ final class TreeLoops {
         return r;
     }
 
-    private static void square(CoarseGrid grid, byte[] used, int v) {
-        int up = v + grid.columns;
+    /** For each block whether it lies on a tooth along its row, in the two extreme least covers. */
+    private List<boolean[]> covers() {
+        int[] row = new int[block.length];
+        int[] column = new int[block.length];
+        int rows = 0;
+        int columns = 0;
+        for (int b = 0; b < block.length; b++) {
+            if (!block[b]) {
+                continue;
+            }
+            row[b] = b % across > 0 && openEast[b - 1] ? row[b - 1] : rows++;
+            column[b] = b >= across && openNorth[b - across] ? column[b - across] : columns++;
+        }
+        StripCover cover = new StripCover(rows, columns);
+        for (int b = 0; b < block.length; b++) {
+            if (block[b]) {
+                cover.add(row[b], column[b]);
+            }
+        }
+        List<boolean[]> out = new ArrayList<>();
+        for (int side = 0; side < 2; side++) {
+            boolean[][] chosen = cover.least(side == 0);
+            boolean[] alongRow = new boolean[block.length];
+            for (int b = 0; b < block.length; b++) {
+                alongRow[b] = block[b] && (side == 0 ? chosen[0][row[b]] : !chosen[1][column[b]]);
+            }
+            out.add(alongRow);
+        }
+        return out;
+    }
+
+    private byte[] loop(boolean[] alongRow, boolean fromLowerEnd) {
+        clearParents();
+        apart = blocks;
+        byte[] tree = new byte[block.length];
+        for (int b = 0; b < block.length; b++) {
+            if (openEast[b] && alongRow[b] && alongRow[b + 1]) {
+                join(tree, b, Lattice.EAST);
+            }
+            if (openNorth[b] && !alongRow[b] && !alongRow[b + across]) {
+                join(tree, b, Lattice.NORTH);
+            }
+        }
+        for (int allowed = -4; allowed <= 4 && apart > 1; allowed += 2) {
+            for (int n = 0; n < block.length && apart > 1; n++) {
+                int b = fromLowerEnd ? n : block.length - 1 - n;
+                if (openEast[b] && root(b) != root(b + 1) && added(tree, b, Lattice.EAST) <= allowed) {
+                    join(tree, b, Lattice.EAST);
+                }
+                if (openNorth[b] && root(b) != root(b + across) && added(tree, b, Lattice.NORTH) <= allowed) {
+                    join(tree, b, Lattice.NORTH);
+                }
+            }
+        }
+        byte[] used = new byte[grid.edges.length];
+        for (int b = 0; b < block.length; b++) {
+            if (block[b]) {
+                int v = corner(b);
+                square(used, v);
+                if ((tree[b] & Lattice.EAST) != 0) {
+                    square(used, v + 1);
+                }
+                if ((tree[b] & Lattice.NORTH) != 0) {
+                    square(used, v + grid.columns);
+                }
+            }
+        }
+        return used;
+    }
+
+    private void join(byte[] tree, int b, int bit) {
+        int other = bit == Lattice.EAST ? b + 1 : b + across;
+        tree[b] |= (byte) bit;
+        tree[other] |= (byte) CoarseGrid.opposite(bit);
+        parent[root(other)] = root(b);
+        apart--;
+    }
+
+    /** Turns that joining a block to its neighbour adds to the loop. */
+    private int added(byte[] tree, int b, int bit) {
+        int other = bit == Lattice.EAST ? b + 1 : b + across;
+        int back = CoarseGrid.opposite(bit);
+        return turns(tree[b] | bit) - turns(tree[b]) + turns(tree[other] | back) - turns(tree[other]);
+    }
+
+    /** Turns of the loop about a block with the given joints: four alone, none on a straight tooth, two at an end or bend. */
+    private static int turns(int joints) {
+        return switch (Integer.bitCount(joints)) {
+            case 0, 4 -> 4;
+            case 2 -> joints == 5 || joints == 10 ? 0 : 2;
+            default -> 2;
+        };
+    }
+
+    private void square(byte[] used, int v) {
+        int above = v + grid.columns;
         used[v] ^= Lattice.EAST | Lattice.NORTH;
         used[v + 1] ^= Lattice.WEST | Lattice.NORTH;
-        used[up] ^= Lattice.EAST | Lattice.SOUTH;
-        used[up + 1] ^= Lattice.WEST | Lattice.SOUTH;
+        used[above] ^= Lattice.EAST | Lattice.SOUTH;
+        used[above + 1] ^= Lattice.WEST | Lattice.SOUTH;
     }
 }

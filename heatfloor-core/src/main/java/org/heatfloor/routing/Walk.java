@@ -221,29 +221,46 @@ final class Walk {
         };
     }
 
-    /** Bumps in wherever both nodes are free, those that add no turn first, until the target is reached. */
+    /** Bumps in wherever two neighbours are free, those that add no turn first, until the target is reached. */
     void fill() {
-        for (int allowed = 0; allowed <= 4; allowed += 2) {
+        int[] idle = new int[used.length];
+        int n = 0;
+        for (int v = 0; v < used.length; v++) {
+            if (used[v] == 0 && grid.edges[v] != 0) {
+                idle[n++] = v;
+            }
+        }
+        for (int allowed = 0; n > 1 && allowed <= 4; allowed += 2) {
             boolean changed = true;
             while (changed && surplus() < 0) {
                 changed = false;
-                for (int v = 0; v < used.length - grid.columns - 1 && surplus() < 0; v++) {
-                    if (v % grid.columns == grid.columns - 1 || breaksLock(v)) {
-                        continue;
-                    }
-                    int pattern = square(v);
-                    if (Integer.bitCount(pattern) == 1 && pattern > 0 && simple(v, pattern)) {
-                        int before = turns;
-                        toggleSquare(v);
-                        if (turns - before > allowed) {
-                            toggleSquare(v);
-                        } else {
-                            changed = true;
-                        }
-                    }
+                for (int i = 0; i < n && surplus() < 0; i++) {
+                    int v = idle[i];
+                    changed |= bump(v, Lattice.EAST, v, allowed)
+                            || bump(v, Lattice.EAST, v - grid.columns, allowed)
+                            || bump(v, Lattice.NORTH, v, allowed)
+                            || bump(v, Lattice.NORTH, v - 1, allowed);
                 }
             }
         }
+    }
+
+    /** Bumps a square's opposite edge out to the edge between a free node and its free neighbour, if that is allowed. */
+    private boolean bump(int node, int bit, int square, int allowed) {
+        if (used[node] != 0
+                || (grid.edges[node] & bit) == 0
+                || used[grid.step(node, bit)] != 0
+                || square < 0
+                || breaksLock(square)) {
+            return false;
+        }
+        int pattern = square(square);
+        int opposite = bit == Lattice.EAST ? (square == node ? 4 : 1) : (square == node ? 2 : 8);
+        if (pattern != opposite || turnsBy(square) > allowed) {
+            return false;
+        }
+        toggleSquare(square);
+        return true;
     }
 
     /** Anneals for a fixed number of steps and leaves the best state found in place. */
@@ -301,6 +318,11 @@ final class Walk {
     }
 
     private boolean reconnect(int v, int pattern, SplittableRandom random, double limit) {
+        double allowed = limit - cost();
+        int added = turnsBy(v);
+        if (added > allowed) {
+            return false;
+        }
         sort();
         int up = v + grid.columns;
         int a = v;
@@ -316,7 +338,8 @@ final class Walk {
             toggleSquare(v);
             return true;
         }
-        if (closed() && (isClosing(a, b) || isClosing(c, d))) {
+        // Of the two squares of a double switch the one that adds fewer turns is tried first.
+        if (added > allowed / 2 || (closed() && (isClosing(a, b) || isClosing(c, d)))) {
             return false;
         }
         int firstA = Math.min(position[a], position[b]);
