@@ -25,22 +25,51 @@ final class DeadSpaces {
         this.pitchMetres = pitchMetres;
     }
 
-    List<DeadSpace> find(Geometry region, double runMetres, double standingMetres) {
-        List<DeadSpace> out = new ArrayList<>();
-        Geometry wide = runMetres > 0 ? Offsets.swept(region, runMetres) : region;
+    /** What is left of a region, and what is not, with the reason. */
+    record Found(Geometry heatable, List<DeadSpace> spaces) {}
+
+    /**
+     * Dead is what no circle of the run width reaches inside the region, and no circle of the standing width between the
+     * fixtures. Both are openings in the sense of mathematical morphology, so a smaller region never leaves more.
+     */
+    Found find(Geometry region, double runMetres, double standingMetres) {
+        List<Piece> pieces = new ArrayList<>();
         Geometry left = region;
-        for (Polygon rest : runMetres > 0 ? Offsets.polygons(Offsets.difference(region, wide)) : List.<Polygon>of()) {
-            if (rest.getArea() >= smallest() && touching(rest, wide) < 2) {
-                out.add(new DeadSpace(name(rest), DeadSpace.Reason.TOO_NARROW, rest));
-                left = Offsets.difference(left, rest);
-            }
+        if (runMetres > 0) {
+            left = kept(left, Offsets.reached(region, runMetres), DeadSpace.Reason.TOO_NARROW, pieces);
         }
         if (standingMetres > 0) {
-            Geometry standing = Offsets.swept(unobstructed(), standingMetres);
-            for (Polygon rest : Offsets.polygons(Offsets.difference(left, standing))) {
-                if (rest.getArea() >= smallest() && touching(rest, standing) < 2) {
-                    out.add(new DeadSpace(name(rest), DeadSpace.Reason.NO_STANDING_ROOM, rest));
+            left = kept(
+                    left, Offsets.reached(unobstructed(), standingMetres), DeadSpace.Reason.NO_STANDING_ROOM, pieces);
+        }
+        return new Found(left, named(pieces, left));
+    }
+
+    private record Piece(Polygon shape, DeadSpace.Reason reason) {}
+
+    private static Geometry kept(Geometry left, Geometry reached, DeadSpace.Reason reason, List<Piece> lost) {
+        if (Offsets.chained(left, reached).isEmpty()) {
+            return left;
+        }
+        Offsets.polygons(Offsets.difference(left, reached)).forEach(shape -> lost.add(new Piece(shape, reason)));
+        return Offsets.intersection(left, reached);
+    }
+
+    /** Pieces smaller than a square of the pitch, such as the tips of sharp corners, share one name. */
+    private List<DeadSpace> named(List<Piece> pieces, Geometry heatable) {
+        List<DeadSpace> out = new ArrayList<>();
+        for (DeadSpace.Reason reason : DeadSpace.Reason.values()) {
+            List<Polygon> small = new ArrayList<>();
+            for (Piece piece : pieces) {
+                if (piece.reason() == reason && piece.shape().getArea() >= pitchMetres * pitchMetres) {
+                    out.add(new DeadSpace(name(piece.shape()), reason, piece.shape(), touching(piece.shape(), heatable)));
+                } else if (piece.reason() == reason) {
+                    small.add(piece.shape());
                 }
+            }
+            if (!small.isEmpty()) {
+                Geometry shape = floor.getFactory().createMultiPolygon(small.toArray(Polygon[]::new));
+                out.add(new DeadSpace(DeadSpace.SMALL_CORNERS, reason, shape, 0));
             }
         }
         return List.copyOf(out);
@@ -56,11 +85,6 @@ final class DeadSpaces {
             }
         }
         return List.copyOf(out);
-    }
-
-    /** Corners and numerical dust smaller than a square of the pitch are no space worth naming. */
-    private double smallest() {
-        return pitchMetres * pitchMetres;
     }
 
     private static int touching(Polygon rest, Geometry wide) {

@@ -56,6 +56,7 @@ final class Assembly {
 
     Plan impossible(List<Finding> reasons) {
         List<Finding> findings = new ArrayList<>(reasons);
+        findings.addAll(FloorFindings.of(brief, heatable));
         findings.addAll(notes);
         return new Plan(
                 brief.name,
@@ -87,7 +88,12 @@ final class Assembly {
         List<Finding> findings = new ArrayList<>(report.findings());
         findings.addAll(circuits.findings());
         heat.ifPresent(h -> findings.addAll(h.findings()));
-        findings.addAll(takeOff.findings());
+        // Bays are judged once, by the plan's own rule.
+        takeOff.findings().stream()
+                .filter(f -> !f.subject().equals("movement joints"))
+                .forEach(findings::add);
+        findings.addAll(FloorFindings.of(brief, heatable));
+        takeOff.membraneCut().ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables)));
         List<LineString> lines = routes.stream().map(CableRoute::line).toList();
         List<LineString> leads =
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
