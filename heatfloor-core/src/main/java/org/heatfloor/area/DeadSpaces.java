@@ -6,6 +6,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /** Finds dead space and necks in a region. */
 final class DeadSpaces {
@@ -58,11 +59,12 @@ final class DeadSpaces {
     /** Pieces smaller than a square of the pitch, such as the tips of sharp corners, share one name. */
     private List<DeadSpace> named(List<Piece> pieces, Geometry heatable) {
         List<DeadSpace> out = new ArrayList<>();
+        List<IndexedFacetDistance> parts = indexed(heatable);
         for (DeadSpace.Reason reason : DeadSpace.Reason.values()) {
             List<Polygon> small = new ArrayList<>();
             for (Piece piece : pieces) {
                 if (piece.reason() == reason && piece.shape().getArea() >= pitchMetres * pitchMetres) {
-                    out.add(new DeadSpace(name(piece.shape()), reason, piece.shape(), touching(piece.shape(), heatable)));
+                    out.add(new DeadSpace(name(piece.shape()), reason, piece.shape(), touching(piece.shape(), parts)));
                 } else if (piece.reason() == reason) {
                     small.add(piece.shape());
                 }
@@ -77,9 +79,10 @@ final class DeadSpaces {
 
     static List<Neck> necks(Geometry region, double widthMetres, double leastSquareMetres) {
         Geometry wide = Offsets.swept(region, widthMetres);
+        List<IndexedFacetDistance> parts = indexed(wide);
         List<Neck> out = new ArrayList<>();
         for (Polygon rest : Offsets.polygons(Offsets.difference(region, wide))) {
-            int joined = touching(rest, wide);
+            int joined = touching(rest, parts);
             if (joined >= 2 && rest.getArea() >= leastSquareMetres) {
                 out.add(new Neck(rest, joined, widthMetres));
             }
@@ -87,14 +90,14 @@ final class DeadSpaces {
         return List.copyOf(out);
     }
 
-    private static int touching(Polygon rest, Geometry wide) {
-        int count = 0;
-        for (Polygon part : Offsets.polygons(wide)) {
-            if (part.distance(rest) <= TOUCHING_METRES) {
-                count++;
-            }
-        }
-        return count;
+    private static List<IndexedFacetDistance> indexed(Geometry parts) {
+        return Offsets.polygons(parts).stream().map(IndexedFacetDistance::new).toList();
+    }
+
+    private static int touching(Polygon rest, List<IndexedFacetDistance> parts) {
+        return (int) parts.stream()
+                .filter(part -> part.isWithinDistance(rest, TOUCHING_METRES))
+                .count();
     }
 
     private Geometry unobstructed() {

@@ -114,13 +114,7 @@ public final class HeatableArea {
             }
         }
         return new HeatableArea(
-                floor,
-                region,
-                found.heatable(),
-                pitch,
-                List.copyOf(taken),
-                found.spaces(),
-                List.copyOf(findings));
+                floor, region, found.heatable(), pitch, List.copyOf(taken), found.spaces(), List.copyOf(findings));
     }
 
     private static Geometry taken(KeepOut keepOut, double pitchMetres) {
@@ -265,8 +259,7 @@ public final class HeatableArea {
      * @throws IllegalArgumentException if the width is not above zero
      */
     public List<Neck> necks(Quantity<Length> width) {
-        return DeadSpaces.necks(
-                region, Si.positive("neck width", width, Units.METRE), pitchMetres * pitchMetres / 100);
+        return DeadSpaces.necks(region, Si.positive("neck width", width, Units.METRE), pitchMetres * pitchMetres / 100);
     }
 
     /**
@@ -287,17 +280,33 @@ public final class HeatableArea {
      * @return the mean, above 0; 1 when nothing is heatable
      */
     public double meanWeight(List<PriorityZone> zones) {
+        return heatable.isEmpty() ? 1 : weighted(heatable, zones) / heatable.getArea();
+    }
+
+    /**
+     * The share of the floor that is heated, each place counted by the weight of its zone: 1 outside every zone and the
+     * greatest weight where zones overlap. Without zones it is the plain share.
+     *
+     * @param heated what cables heat, in metres
+     * @param zones the zones
+     * @return 0 to 1
+     */
+    public Quantity<Dimensionless> weightedShare(Geometry heated, List<PriorityZone> zones) {
+        return Amounts.of(weighted(Offsets.intersection(heated, floor), zones) / weighted(floor, zones), Units.ONE);
+    }
+
+    private static double weighted(Geometry area, List<PriorityZone> zones) {
         List<PriorityZone> heaviestFirst = zones.stream()
                 .sorted((a, b) -> Double.compare(b.weight(), a.weight()))
                 .toList();
-        Geometry left = heatable;
+        Geometry left = area;
         double sum = 0;
         for (PriorityZone zone : heaviestFirst) {
             Geometry rest = Offsets.difference(left, zone.shape());
             sum += zone.weight() * (left.getArea() - rest.getArea());
             left = rest;
         }
-        return heatable.isEmpty() ? 1 : (sum + left.getArea()) / heatable.getArea();
+        return sum + left.getArea();
     }
 
     /**

@@ -37,7 +37,7 @@ final class Offsets {
     private static final double MITRE_LIMIT = 5;
 
     /** Half a square's diagonal is 0.71 of its side; 0.75 does for corners down to 84°. */
-    private static final double REACH = 0.75;
+    static final double REACH = 0.75;
 
     private Offsets() {}
 

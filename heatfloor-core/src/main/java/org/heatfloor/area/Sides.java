@@ -69,8 +69,8 @@ final class Sides {
                 int allowed = areNeighbours(a, b) ? 1 : 0;
                 if (lines.getIntersectionNum() > allowed) {
                     String verb = lines.isProper() ? "cross" : lines.getIntersectionNum() > 1 ? "overlap" : "touch";
-                    Meeting found =
-                            new Meeting(a.name(), b.name(), verb, lines.getIntersection(0).copy());
+                    Meeting found = new Meeting(
+                            a.name(), b.name(), verb, lines.getIntersection(0).copy());
                     if (lines.isProper()) {
                         return Optional.of(found);
                     }

@@ -46,10 +46,10 @@ final class JointSeams {
             }
         }
         List<Seam> out = new ArrayList<>();
-        columns.forEach((column, s) -> out.add(SheetSeams.seam(
-                "column " + column, place(column, s.from), place(column, s.to), s.crossing)));
-        rows.forEach((row, s) ->
-                out.add(SheetSeams.seam("row " + row, place(s.from, row), place(s.to, row), s.crossing)));
+        columns.forEach((column, s) ->
+                out.add(SheetSeams.seam("column " + column, place(column, s.from), place(column, s.to), s.crossing)));
+        rows.forEach(
+                (row, s) -> out.add(SheetSeams.seam("row " + row, place(s.from, row), place(s.to, row), s.crossing)));
         return out;
     }
 
@@ -61,7 +61,11 @@ final class JointSeams {
             add(columns.computeIfAbsent(column, k -> new Stretch()), rowA, row(b), row -> isFree(column, row, true));
         } else if (isOne(rowA, row(b))) {
             int row = (int) Math.round(rowA);
-            add(rows.computeIfAbsent(row, k -> new Stretch()), columnA, column(b), column -> isFree(column, row, false));
+            add(
+                    rows.computeIfAbsent(row, k -> new Stretch()),
+                    columnA,
+                    column(b),
+                    column -> isFree(column, row, false));
         } else {
             throw new IllegalArgumentException("joint: a line from " + a.x + " m " + a.y + " m to " + b.x + " m " + b.y
                     + " m was given; a line along a row or column of channels is expected");

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.PriorityZone;
 import org.heatfloor.electrical.CableRating;
@@ -236,9 +238,23 @@ final class Assembly {
                     Severity.NOTE,
                     zone.name(),
                     "Cable lies within half its even spacing of " + QuantityText.number(100 * share, 0)
-                            + " % of this zone; runs lie there as elsewhere, the weight is not used.",
+                            + " % of this zone; runs lie there as elsewhere, its weight draws none closer.",
                     Amounts.of(100 * share, Units.PERCENT),
                     Source.derived("heated area inside the zone")));
+        }
+        if (!brief.priorityZones.isEmpty()) {
+            Quantity<Dimensionless> weighted = heatable.weightedShare(heated, brief.priorityZones);
+            out.add(Finding.withValue(
+                    Severity.NOTE,
+                    "priority zones",
+                    "With each zone counted by its weight, "
+                            + QuantityText.number(Si.in("share", weighted, Units.PERCENT), 0)
+                            + " % of the floor is heated; without weights "
+                            + QuantityText.number(
+                                    Si.in("share", heatable.weightedShare(heated, List.of()), Units.PERCENT), 0)
+                            + " %.",
+                    weighted,
+                    Source.derived("heated area by weight over the floor by weight")));
         }
     }
 

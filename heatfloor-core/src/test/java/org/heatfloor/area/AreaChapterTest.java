@@ -107,6 +107,17 @@ class AreaChapterTest {
     }
 
     @Test
+    void reach_of_a_circle() throws IOException {
+        double widest = 2 * Math.asin(0.5 / Offsets.REACH);
+        double before = Math.sqrt(150 * 150 - 100 * 100);
+
+        printed("(2 · arcsin(0.5/0.75) = " + QuantityText.number(Math.toDegrees(widest), 1) + "°)");
+        printed("√(150² − 100²) = " + Math.round(before) + " mm");
+        printed("within " + Math.round(Offsets.REACH * 300) + " mm of that centre, "
+                + Math.round(Offsets.REACH * 300 - before) + " mm past the corner");
+    }
+
+    @Test
     void joint_rules() throws IOException {
         for (JointRule rule : List.of(
                 JointRule.interiorNorthAmerica(),

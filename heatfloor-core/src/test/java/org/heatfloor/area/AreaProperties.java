@@ -79,8 +79,7 @@ class AreaProperties {
             return out;
         }
 
-        HeatableArea heatable(
-                Unit<Length> unit, double factor, int keepOuts, double extraClearance, AreaRules rules) {
+        HeatableArea heatable(Unit<Length> unit, double factor, int keepOuts, double extraClearance, AreaRules rules) {
             Geometry scaled = AffineTransformation.scaleInstance(factor, factor).transform(outline);
             return HeatableArea.of(
                     Room.of((Polygon) scaled, unit),
@@ -177,8 +176,7 @@ class AreaProperties {
     @Property(tries = 10_000, edgeCases = EdgeCasesMode.NONE)
     void the_region_keeps_every_clearance(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Plan plan = Plan.random(shape, seed);
-        Geometry region =
-                plan.heatable(Units.METRE, 1, 3, 0, NO_DEAD_SPACE).region();
+        Geometry region = plan.heatable(Units.METRE, 1, 3, 0, NO_DEAD_SPACE).region();
         if (region.isEmpty()) {
             return;
         }

@@ -92,7 +92,8 @@ class HeatableAreaTest {
             assertThat(neck.shape().getArea()).isBetween(0.005, 0.016);
         });
         assertThat(area.necks(Amounts.millimetres(25))).isEmpty();
-        assertThat(HeatableArea.of(two, mm(100), List.of(), Amounts.millimetres(29)).parts())
+        assertThat(HeatableArea.of(two, mm(100), List.of(), Amounts.millimetres(29))
+                        .parts())
                 .hasSize(1);
     }
 
@@ -126,8 +127,8 @@ class HeatableAreaTest {
         assertThat(one.parts()).hasSize(1);
         assertThat(both.parts()).hasSize(2);
         assertThat(value(both.heatableArea())).isLessThanOrEqualTo(value(one.heatableArea()));
-        assertThat(both.deadSpaces()).anySatisfy(dead -> assertThat(dead.joinedParts())
-                .isEqualTo(2));
+        assertThat(both.deadSpaces())
+                .anySatisfy(dead -> assertThat(dead.joinedParts()).isEqualTo(2));
     }
 
     @Test
@@ -169,7 +170,8 @@ class HeatableAreaTest {
         assertThat(area.deadSpaces()).singleElement().satisfies(dead -> {
             assertThat(dead.reason()).isEqualTo(DeadSpace.Reason.NO_STANDING_ROOM);
             assertThat(dead.name()).isEqualTo("between bath and wall");
-            // The circle of 300 mm goes in until it meets the bath's corner, its centre at 2.2 − √(0.15² − 0.1²); what lies
+            // The circle of 300 mm goes in until it meets the bath's corner, its centre at 2.2 − √(0.15² − 0.1²); what
+            // lies
             // within 225 mm of it counts as reached.
             double centre = 2.2 - Math.sqrt(0.15 * 0.15 - 0.1 * 0.1);
             double reached = 0;
@@ -233,6 +235,12 @@ class HeatableAreaTest {
         assertThat(value(area.heatableArea(zone))).isCloseTo(3, within(1e-9));
         assertThat(area.meanWeight(List.of(zone))).isCloseTo((3 * 3 + 9) / 12.0, within(1e-9));
         assertThat(area.meanWeight(List.of())).isEqualTo(1);
+        // The left half is heated: 6 of 12 m², by weight 3·3 + 3 of 3·3 + 9.
+        Geometry heated = wkt("POLYGON ((-1 0, 2 0, 2 3, -1 3, -1 0))");
+        assertThat(area.weightedShare(heated, List.of()).getValue().doubleValue())
+                .isCloseTo(0.5, within(1e-9));
+        assertThat(area.weightedShare(heated, List.of(zone)).getValue().doubleValue())
+                .isCloseTo(12 / 18.0, within(1e-9));
     }
 
     @Test
@@ -272,10 +280,11 @@ class HeatableAreaTest {
                         .getX())
                 .isEqualTo(2);
         assertThatThrownBy(() -> Room.ofWkt("POLYGON ((0 0, 1 1, 1 0, 0 1, 0 0))", Units.METRE))
-                .hasMessage("outline: a shape with the fault 'Self-intersection' at 0.5 0.5 was given, where wall 1 and wall 3"
-                        + " cross near 0.5 0.5; a shape that does not cross or touch itself is expected");
-        assertThatThrownBy(() -> Room.ofWkt(
-                        "POLYGON ((0 0, 4 0, 4 3, 0 3, 0 0), (3 1, 5 1, 5 2, 3 2, 3 1))", Units.METRE))
+                .hasMessage(
+                        "outline: a shape with the fault 'Self-intersection' at 0.5 0.5 was given, where wall 1 and wall 3"
+                                + " cross near 0.5 0.5; a shape that does not cross or touch itself is expected");
+        assertThatThrownBy(
+                        () -> Room.ofWkt("POLYGON ((0 0, 4 0, 4 3, 0 3, 0 0), (3 1, 5 1, 5 2, 3 2, 3 1))", Units.METRE))
                 .hasMessageContaining("wall 2 and column 1 side 1 cross near 4 1");
         assertThatThrownBy(() -> KeepOut.of(
                         "mat", KeepOutKind.OTHER, wkt("POLYGON ((0 0, 1 1, 1 0, 0 1, 0 0))"), Units.METRE, mm(30)))

@@ -43,9 +43,8 @@ class TraverseTest {
             for (int i = 1; i < 11; i++) {
                 n[i] = f[i].isEmpty() ? Double.NaN : Double.parseDouble(f[i]);
             }
-            OptionalDouble azimuth = f[3].isEmpty()
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(n[3] + n[4] / 60 + n[5] / 3600);
+            OptionalDouble azimuth =
+                    f[3].isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(n[3] + n[4] / 60 + n[5] / 3600);
             return new Leg(f[0], n[2], azimuth, n[6], n[7], n[8], n[9], n[10], f[11]);
         }
 
@@ -118,7 +117,12 @@ class TraverseTest {
 
         double[] printed = {472.715, 216.122, 276.497, 382.237};
         for (int i = 0; i < 4; i++) {
-            assertThat(surveyed.measurements().get(i).adjusted().to(Units.FOOT).getValue().doubleValue())
+            assertThat(surveyed.measurements()
+                            .get(i)
+                            .adjusted()
+                            .to(Units.FOOT)
+                            .getValue()
+                            .doubleValue())
                     .isCloseTo(printed[i], within(i == 3 ? 0.001 : 0.00051));
         }
     }

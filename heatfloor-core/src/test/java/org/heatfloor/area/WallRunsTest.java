@@ -268,7 +268,8 @@ class WallRunsTest {
         WallRuns atWall = square().column("post", mm(0), mm(200), mm(100), mm(100));
 
         assertThatThrownBy(apart::close).hasMessageContaining("column 'post' and column 'pipe': they meet");
-        assertThatThrownBy(atWall::close).hasMessageContaining("column 'post': it does not stand inside the walls, clear");
+        assertThatThrownBy(atWall::close)
+                .hasMessageContaining("column 'post': it does not stand inside the walls, clear");
     }
 
     private static WallRuns square() {

@@ -98,7 +98,12 @@ class WallsAndDiagonalsTest {
         double[] millimetresPerKilometre = {-3.51, -4.93, -2.79, -4.13, 6.18, 4.72};
         for (int i = 0; i < 6; i++) {
             assertThat(adjusted[i] - read[i]).isCloseTo(millimetresPerKilometre[i] / 1000, within(5.1e-6));
-            assertThat(surveyed.measurements().get(i).residual().to(Units.MILLIMETRE).getValue().doubleValue())
+            assertThat(surveyed.measurements()
+                            .get(i)
+                            .residual()
+                            .to(Units.MILLIMETRE)
+                            .getValue()
+                            .doubleValue())
                     .as(surveyed.measurements().get(i).name())
                     .isCloseTo(adjusted[i] - read[i], within(1e-6));
         }

@@ -80,10 +80,12 @@ class SheetSeamsTest {
     @Test
     void joints_of_cut_pieces_are_seams_of_the_grid() {
         GeometryFactory factory = new GeometryFactory();
-        LineString lower = factory.createLineString(new Coordinate[] {new Coordinate(1.19, 0), new Coordinate(1.19, 0.578)});
+        LineString lower =
+                factory.createLineString(new Coordinate[] {new Coordinate(1.19, 0), new Coordinate(1.19, 0.578)});
         LineString upper =
                 factory.createLineString(new Coordinate[] {new Coordinate(1.19, 1.224), new Coordinate(1.19, 0.578)});
-        LineString level = factory.createLineString(new Coordinate[] {new Coordinate(0, 0.578), new Coordinate(2.448, 0.578)});
+        LineString level =
+                factory.createLineString(new Coordinate[] {new Coordinate(0, 0.578), new Coordinate(2.448, 0.578)});
 
         SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612), List.of(lower, upper, level));
 
@@ -93,11 +95,10 @@ class SheetSeamsTest {
         assertThat(seams.seams().get(0).crossingChannels()).isEqualTo(33);
         assertThat(seams.seams().get(1).crossingChannels())
                 .isEqualTo(whole.seams().get(2).crossingChannels());
-        assertThatThrownBy(() -> SheetSeams.of(
-                        grid(),
-                        sheet(1224, 612),
-                        List.of(factory.createLineString(
-                                new Coordinate[] {new Coordinate(1.2, 0), new Coordinate(1.2, 0.578)}))))
+        assertThatThrownBy(() ->
+                        SheetSeams.of(grid(), sheet(1224, 612), List.of(factory.createLineString(new Coordinate[] {
+                            new Coordinate(1.2, 0), new Coordinate(1.2, 0.578)
+                        }))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("a line along a row or column of channels is expected");
     }
@@ -105,10 +106,8 @@ class SheetSeamsTest {
     @Test
     void the_worst_slip_is_half_a_pitch_along_the_seam_most_runs_cross() {
         SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612));
-        int crossing = seams.seams().stream()
-                .mapToInt(Seam::crossingChannels)
-                .max()
-                .orElseThrow();
+        int crossing =
+                seams.seams().stream().mapToInt(Seam::crossingChannels).max().orElseThrow();
         int runs = (crossing + 2) / 3;
 
         Finding finding = seams.slippedAtWorst(Amounts.millimetres(5), TradeLength.studs(3))

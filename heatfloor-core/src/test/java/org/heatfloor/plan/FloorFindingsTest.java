@@ -2,11 +2,13 @@ package org.heatfloor.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
 import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.JointRule;
+import org.heatfloor.area.PriorityZone;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
@@ -15,6 +17,9 @@ import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.MembraneStock;
 import org.heatfloor.grid.StudLattice;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.heatfloor.routing.Effort;
 import org.heatfloor.takeoff.MembraneCut;
 import org.junit.jupiter.api.Test;
 
@@ -47,8 +52,7 @@ class FloorFindingsTest {
     void each_code_has_its_country_s_rule() {
         assertThat(FloorFindings.usual(Schoolrooms.bootRoom().supply.code())).isEqualTo(JointRule.heatedNorthAmerica());
         assertThat(FloorFindings.usual(Schoolrooms.kitchen().supply.code())).isEqualTo(JointRule.heatedUnitedKingdom());
-        assertThat(FloorFindings.usual(Schoolrooms.washroom().supply.code()))
-                .isEqualTo(JointRule.heatedScreedEurope());
+        assertThat(FloorFindings.usual(Schoolrooms.washroom().supply.code())).isEqualTo(JointRule.heatedScreedEurope());
     }
 
     @Test
@@ -59,8 +63,7 @@ class FloorFindingsTest {
             assertThat(f.severity()).isEqualTo(Severity.NOTE);
             assertThat(f.message()).contains("up to 7 mm costs nothing").contains("mm more cable");
         });
-        List<Finding> measured =
-                seams(room.sheetSlip(Amounts.millimetres(44)).build());
+        List<Finding> measured = seams(room.sheetSlip(Amounts.millimetres(44)).build());
         assertThat(measured).isNotEmpty().allSatisfy(f -> {
             assertThat(f.subject()).startsWith("seam along ");
             assertThat(f.severity()).isEqualTo(Severity.WARNING);
@@ -80,15 +83,39 @@ class FloorFindingsTest {
         });
     }
 
+    @Test
+    void zones_are_counted_by_their_weight() {
+        Plan plan = Planner.plan(
+                SmallRooms.bare(1500, 1000)
+                        .catalogue(SmallRooms.catalogue())
+                        .priorityZone(PriorityZone.of(
+                                "at the basin", Schoolrooms.rectangle(500, 300, 1000, 700), Units.MILLIMETRE, 3))
+                        .build(),
+                Effort.QUICK);
+
+        // The zone has 0.2 m² of 1.5 m²; counted three times it adds 0.4 m².
+        double zone = value(plan, "at the basin") / 100;
+        double heated = Si.in("heated", plan.area().heated(), Units.SQUARE_METRE);
+        assertThat(value(plan, "priority zones")).isCloseTo((heated + 0.4 * zone) / (1.5 + 0.4), within(1e-6));
+    }
+
+    private static double value(Plan plan, String subject) {
+        return plan.findings().stream()
+                .filter(f -> f.subject().equals(subject))
+                .findFirst()
+                .flatMap(Finding::value)
+                .orElseThrow()
+                .getValue()
+                .doubleValue();
+    }
+
     private static List<Finding> floor(Brief brief) {
         return FloorFindings.of(
-                brief,
-                HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch()));
+                brief, HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch()));
     }
 
     private static List<Finding> seams(Brief brief) {
-        StudLattice lattice =
-                LatticeChoice.choose(brief.membrane, brief.room, brief.wallClearance, brief.keepOuts);
+        StudLattice lattice = LatticeChoice.choose(brief.membrane, brief.room, brief.wallClearance, brief.keepOuts);
         MembraneCut cut = MembraneCut.of(brief.room, brief.membrane, lattice);
         List<HeatingCable> cables = brief.catalogue;
         return FloorFindings.seams(brief, lattice, cut, cables);
