@@ -134,14 +134,11 @@ class AreaProperties {
     void one_keep_out_more_never_leaves_more_and_a_wider_clearance_neither(
             @ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Plan plan = Plan.random(shape, seed);
-        int first = new Random(seed).nextInt(3);
-        HeatableArea before = plan.heatable(first, 0);
-        for (int keepOuts = first + 1; keepOuts <= 3; keepOuts++) {
-            HeatableArea after = plan.heatable(keepOuts, 0);
-            leavesNoMore(before, after);
-            before = after;
-        }
-        leavesNoMore(before, plan.heatable(3, 0.2 * new Random(seed).nextDouble()));
+        Random random = new Random(seed);
+        int keepOuts = random.nextInt(4);
+        HeatableArea after =
+                keepOuts < 3 ? plan.heatable(keepOuts + 1, 0) : plan.heatable(keepOuts, 0.2 * random.nextDouble());
+        leavesNoMore(plan.heatable(keepOuts, 0), after);
     }
 
     private static void leavesNoMore(HeatableArea before, HeatableArea after) {
