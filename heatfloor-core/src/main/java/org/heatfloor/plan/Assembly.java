@@ -58,7 +58,9 @@ final class Assembly {
 
     Plan impossible(List<Finding> reasons) {
         List<Finding> findings = new ArrayList<>(reasons);
-        findings.addAll(FloorFindings.of(brief, heatable));
+        FloorFindings.of(brief, heatable).stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .forEach(findings::add);
         findings.addAll(notes);
         return new Plan(
                 brief.name,
