@@ -9,7 +9,10 @@ import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 
-/** Joints between pieces of membrane as seams of a grid: which channels cross them. */
+/**
+ * Joints between pieces of membrane as seams of a grid: which channels cross them. A joint that leaves the channel lines is
+ * no seam: there the membrane ends, as at a movement joint, which no cable crosses.
+ */
 final class JointSeams {
 
     /** A joint this far from a channel line, in pitches, is on it. */
@@ -66,9 +69,6 @@ final class JointSeams {
                     columnA,
                     column(b),
                     column -> isFree(column, row, false));
-        } else {
-            throw new IllegalArgumentException("joint: a line from " + a.x + " m " + a.y + " m to " + b.x + " m " + b.y
-                    + " m was given; a line along a row or column of channels is expected");
         }
     }
 

@@ -79,9 +79,9 @@ public final class SheetSeams {
      *
      * @param grid the channels
      * @param stock how the membrane is sold
-     * @param joints where pieces meet, along channel lines of the grid's lattice, in metres
+     * @param joints where pieces meet, in metres; one off the channel lines, as at a movement joint, is no seam
      * @return seams, those that share a channel line taken together, and findings
-     * @throws IllegalArgumentException if a sheet is smaller than a stud pitch or a joint leaves the channel lines
+     * @throws IllegalArgumentException if a sheet is smaller than a stud pitch
      */
     public static SheetSeams of(ChannelGrid grid, MembraneStock stock, List<LineString> joints) {
         double pitch = Si.positive("stud pitch", grid.lattice().pitch(), Units.METRE);
