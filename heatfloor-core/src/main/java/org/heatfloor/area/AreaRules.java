@@ -8,7 +8,9 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 
 /**
- * What counts as dead space. Both widths are defaults that can be replaced.
+ * What counts as dead space. Both widths are defaults that can be replaced; zero switches a rule off. A place is narrower
+ * than a width when it lies farther than three quarters of the width from the centre of every circle of that width that is
+ * free; so square corners, and corners down to 84°, count in full.
  *
  * @param leastRunWidth a free strip narrower than this takes no run; one stud pitch, because only a strip of that width
  *     holds a channel wherever the studs happen to lie

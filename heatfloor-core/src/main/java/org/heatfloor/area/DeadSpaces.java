@@ -6,6 +6,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /** Finds dead space and necks in a region. */
 final class DeadSpaces {
@@ -25,22 +26,52 @@ final class DeadSpaces {
         this.pitchMetres = pitchMetres;
     }
 
-    List<DeadSpace> find(Geometry region, double runMetres, double standingMetres) {
-        List<DeadSpace> out = new ArrayList<>();
-        Geometry wide = runMetres > 0 ? Offsets.swept(region, runMetres) : region;
+    /** What is left of a region, and what is not, with the reason. */
+    record Found(Geometry heatable, List<DeadSpace> spaces) {}
+
+    /**
+     * Dead is what no circle of the run width reaches inside the region, and no circle of the standing width between the
+     * fixtures. Both are openings in the sense of mathematical morphology, so a smaller region never leaves more.
+     */
+    Found find(Geometry region, double runMetres, double standingMetres) {
+        List<Piece> pieces = new ArrayList<>();
         Geometry left = region;
-        for (Polygon rest : runMetres > 0 ? Offsets.polygons(Offsets.difference(region, wide)) : List.<Polygon>of()) {
-            if (rest.getArea() >= smallest() && touching(rest, wide) < 2) {
-                out.add(new DeadSpace(name(rest), DeadSpace.Reason.TOO_NARROW, rest));
-                left = Offsets.difference(left, rest);
-            }
+        if (runMetres > 0) {
+            left = kept(left, Offsets.reached(region, runMetres), DeadSpace.Reason.TOO_NARROW, pieces);
         }
         if (standingMetres > 0) {
-            Geometry standing = Offsets.swept(unobstructed(), standingMetres);
-            for (Polygon rest : Offsets.polygons(Offsets.difference(left, standing))) {
-                if (rest.getArea() >= smallest() && touching(rest, standing) < 2) {
-                    out.add(new DeadSpace(name(rest), DeadSpace.Reason.NO_STANDING_ROOM, rest));
+            left = kept(
+                    left, Offsets.reached(unobstructed(), standingMetres), DeadSpace.Reason.NO_STANDING_ROOM, pieces);
+        }
+        return new Found(left, named(pieces, left));
+    }
+
+    private record Piece(Polygon shape, DeadSpace.Reason reason) {}
+
+    private static Geometry kept(Geometry left, Geometry reached, DeadSpace.Reason reason, List<Piece> lost) {
+        if (Offsets.chained(left, reached).isEmpty()) {
+            return left;
+        }
+        Offsets.polygons(Offsets.difference(left, reached)).forEach(shape -> lost.add(new Piece(shape, reason)));
+        return Offsets.intersection(left, reached);
+    }
+
+    /** Pieces smaller than a square of the pitch, such as the tips of sharp corners, share one name. */
+    private List<DeadSpace> named(List<Piece> pieces, Geometry heatable) {
+        List<DeadSpace> out = new ArrayList<>();
+        List<IndexedFacetDistance> parts = indexed(heatable);
+        for (DeadSpace.Reason reason : DeadSpace.Reason.values()) {
+            List<Polygon> small = new ArrayList<>();
+            for (Piece piece : pieces) {
+                if (piece.reason() == reason && piece.shape().getArea() >= pitchMetres * pitchMetres) {
+                    out.add(new DeadSpace(name(piece.shape()), reason, piece.shape(), touching(piece.shape(), parts)));
+                } else if (piece.reason() == reason) {
+                    small.add(piece.shape());
                 }
+            }
+            if (!small.isEmpty()) {
+                Geometry shape = floor.getFactory().createMultiPolygon(small.toArray(Polygon[]::new));
+                out.add(new DeadSpace(DeadSpace.SMALL_CORNERS, reason, shape, 0));
             }
         }
         return List.copyOf(out);
@@ -48,9 +79,10 @@ final class DeadSpaces {
 
     static List<Neck> necks(Geometry region, double widthMetres, double leastSquareMetres) {
         Geometry wide = Offsets.swept(region, widthMetres);
+        List<IndexedFacetDistance> parts = indexed(wide);
         List<Neck> out = new ArrayList<>();
         for (Polygon rest : Offsets.polygons(Offsets.difference(region, wide))) {
-            int joined = touching(rest, wide);
+            int joined = touching(rest, parts);
             if (joined >= 2 && rest.getArea() >= leastSquareMetres) {
                 out.add(new Neck(rest, joined, widthMetres));
             }
@@ -58,19 +90,14 @@ final class DeadSpaces {
         return List.copyOf(out);
     }
 
-    /** Corners and numerical dust smaller than a square of the pitch are no space worth naming. */
-    private double smallest() {
-        return pitchMetres * pitchMetres;
+    private static List<IndexedFacetDistance> indexed(Geometry parts) {
+        return Offsets.polygons(parts).stream().map(IndexedFacetDistance::new).toList();
     }
 
-    private static int touching(Polygon rest, Geometry wide) {
-        int count = 0;
-        for (Polygon part : Offsets.polygons(wide)) {
-            if (part.distance(rest) <= TOUCHING_METRES) {
-                count++;
-            }
-        }
-        return count;
+    private static int touching(Polygon rest, List<IndexedFacetDistance> parts) {
+        return (int) parts.stream()
+                .filter(part -> part.isWithinDistance(rest, TOUCHING_METRES))
+                .count();
     }
 
     private Geometry unobstructed() {

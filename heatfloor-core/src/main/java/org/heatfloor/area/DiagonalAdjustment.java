@@ -153,20 +153,14 @@ final class DiagonalAdjustment {
     }
 
     private void refuseCrossing(Coordinate[] ring) {
-        GeometryFactory factory = new GeometryFactory();
-        for (int i = 0; i < count; i++) {
-            for (int j = i + 2; j < count; j++) {
-                boolean neighbours = i == 0 && j == count - 1;
-                if (!neighbours
-                        && factory.createLineString(new Coordinate[] {ring[i], ring[i + 1]})
-                                .intersects(factory.createLineString(new Coordinate[] {ring[j], ring[j + 1]}))) {
-                    throw new IllegalArgumentException(
-                            "wall " + survey.walls.get(i).name() + " and wall "
-                                    + survey.walls.get(j).name()
-                                    + ": they cross; walls that meet at their common corner only are expected");
-                }
-            }
-        }
+        Sides sides = new Sides();
+        sides.ring(
+                List.of(ring).subList(0, count),
+                survey.walls.stream().map(w -> "wall " + w.name()).toList());
+        sides.meeting().ifPresent(m -> {
+            throw new IllegalArgumentException(m.first() + " and " + m.second() + ": they " + m.verb()
+                    + "; walls that meet at their common corner only are expected");
+        });
     }
 
     private List<Finding> findings(LeastSquares fit, List<Measurement> measurements) {

@@ -3,10 +3,12 @@ package org.heatfloor.area;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
@@ -18,6 +20,9 @@ final class Geometries {
 
     /** Coordinates beyond this many metres are taken for a slip of the unit. */
     private static final double FARTHEST_METRES = 1_000;
+
+    /** What a room's own shape is called. */
+    static final String OUTLINE = "outline";
 
     private Geometries() {}
 
@@ -59,11 +64,29 @@ final class Geometries {
         TopologyValidationError fault = new IsValidOp(copy).getValidationError();
         if (fault != null) {
             Coordinate at = fault.getCoordinate();
-            String where = at == null ? "" : " at " + at.x / metres + " " + at.y / metres;
+            String where = at == null ? "" : " at " + written(at, metres);
             throw new IllegalArgumentException(what + ": a shape with the fault '" + fault.getMessage() + "'" + where
-                    + " was given; a shape that does not cross or touch itself is expected");
+                    + " was given" + sides(what, copy, metres)
+                    + "; a shape that does not cross or touch itself is expected");
         }
         return (G) copy;
+    }
+
+    /** Which two sides are at fault, counted from the first coordinate. */
+    private static String sides(String what, Geometry shape, double metres) {
+        if (!(shape instanceof Polygon polygon)) {
+            return "";
+        }
+        boolean room = what.equals(OUTLINE);
+        return Sides.of(polygon, room ? "wall" : "side", room ? "column" : "hole")
+                .meeting()
+                .map(m -> ", where " + m.first() + " and " + m.second() + " " + m.verb() + " near "
+                        + written(m.at(), metres))
+                .orElse("");
+    }
+
+    private static String written(Coordinate at, double metres) {
+        return QuantityText.number(at.x / metres, 6) + " " + QuantityText.number(at.y / metres, 6);
     }
 
     private static String shortened(String text) {

@@ -20,7 +20,7 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * What of a room's floor may be heated. The floor falls into three: the places kept out (the strip along the walls, the
  * keep-outs with their clearances), dead space (free, but too narrow for a run or no place to stand), and the heatable
- * region, where the cable's centre line may lie. Clearances are never short; the region errs to the inside by at most
+ * region, where the cable's centre line may lie. A keep-out more or a wider clearance never leaves more of it. Clearances are never short; the region errs to the inside by at most
  * 0.13 % of a clearance. Areas are computed on a grid of 1 µm, so that the three add up to the floor within that grid times
  * the length of their edges. Coordinates are metres.
  */
@@ -40,21 +40,18 @@ public final class HeatableArea {
     private HeatableArea(
             Polygon floor,
             Geometry region,
+            Geometry heatable,
             double pitchMetres,
             List<TakenArea> taken,
             List<DeadSpace> deadSpaces,
             List<Finding> findings) {
         this.floor = floor;
         this.region = region;
+        this.heatable = heatable;
         this.pitchMetres = pitchMetres;
         this.taken = taken;
         this.deadSpaces = deadSpaces;
         this.findings = findings;
-        Geometry left = region;
-        for (DeadSpace dead : deadSpaces) {
-            left = Offsets.difference(left, dead.shape());
-        }
-        this.heatable = left;
     }
 
     /**
@@ -106,15 +103,18 @@ public final class HeatableArea {
             lessThanUsual(keepOut, studPitch).ifPresent(findings::add);
         }
         region = Offsets.onGrid(region);
-        List<DeadSpace> dead = new DeadSpaces(floor, wall, keepOuts, pitch)
+        DeadSpaces.Found found = new DeadSpaces(floor, wall, keepOuts, pitch)
                 .find(
                         region,
                         Si.notNegative("least run width", rules.leastRunWidth().with(studPitch), Units.METRE),
                         Si.notNegative("standing width", rules.standingWidth(), Units.METRE));
-        for (DeadSpace space : dead) {
-            findings.add(found(space));
+        for (DeadSpace space : found.spaces()) {
+            if (!space.name().equals(DeadSpace.SMALL_CORNERS)) {
+                findings.add(finding(space));
+            }
         }
-        return new HeatableArea(floor, region, pitch, List.copyOf(taken), dead, List.copyOf(findings));
+        return new HeatableArea(
+                floor, region, found.heatable(), pitch, List.copyOf(taken), found.spaces(), List.copyOf(findings));
     }
 
     private static Geometry taken(KeepOut keepOut, double pitchMetres) {
@@ -148,12 +148,13 @@ public final class HeatableArea {
                 usual.source()));
     }
 
-    private static Finding found(DeadSpace space) {
+    private static Finding finding(DeadSpace space) {
         boolean narrow = space.reason() == DeadSpace.Reason.TOO_NARROW;
         return Finding.withValue(
                 Severity.NOTE,
                 space.name(),
-                "Dead space, not counted as heatable: " + space.reason().words() + ".",
+                "Dead space, not counted as heatable: " + space.reason().words()
+                        + (space.joinedParts() < 2 ? "." : "; it parts the heatable floor, though one run may pass."),
                 space.area(),
                 narrow ? AreaRules.LEAST_RUN_WIDTH_SOURCE : AreaRules.STANDING_WIDTH_SOURCE);
     }
@@ -223,7 +224,7 @@ public final class HeatableArea {
 
     /**
      * The connected parts of the heatable region, the largest first. A movement joint parts it even with a clearance of
-     * zero.
+     * zero, and so does a neck too narrow for a run.
      *
      * @return copies, in metres
      */
@@ -250,15 +251,15 @@ public final class HeatableArea {
     }
 
     /**
-     * Narrow places that join wider parts. A single run passes a neck of any width; a run there and back needs the spacing.
+     * Narrow places of {@link #region()} that join wider parts. A single run passes a neck where a channel lies in it; a run
+     * there and back needs the spacing. A neck narrower than {@link AreaRules#leastRunWidth()} is dead space as well.
      *
      * @param width places narrower than this count
      * @return the necks, the largest first
      * @throws IllegalArgumentException if the width is not above zero
      */
     public List<Neck> necks(Quantity<Length> width) {
-        return DeadSpaces.necks(
-                heatable, Si.positive("neck width", width, Units.METRE), pitchMetres * pitchMetres / 100);
+        return DeadSpaces.necks(region, Si.positive("neck width", width, Units.METRE), pitchMetres * pitchMetres / 100);
     }
 
     /**
@@ -279,17 +280,33 @@ public final class HeatableArea {
      * @return the mean, above 0; 1 when nothing is heatable
      */
     public double meanWeight(List<PriorityZone> zones) {
+        return heatable.isEmpty() ? 1 : weighted(heatable, zones) / heatable.getArea();
+    }
+
+    /**
+     * The share of the floor that is heated, each place counted by the weight of its zone: 1 outside every zone and the
+     * greatest weight where zones overlap. Without zones it is the plain share.
+     *
+     * @param heated what cables heat, in metres
+     * @param zones the zones
+     * @return 0 to 1
+     */
+    public Quantity<Dimensionless> weightedShare(Geometry heated, List<PriorityZone> zones) {
+        return Amounts.of(weighted(Offsets.intersection(heated, floor), zones) / weighted(floor, zones), Units.ONE);
+    }
+
+    private static double weighted(Geometry area, List<PriorityZone> zones) {
         List<PriorityZone> heaviestFirst = zones.stream()
                 .sorted((a, b) -> Double.compare(b.weight(), a.weight()))
                 .toList();
-        Geometry left = heatable;
+        Geometry left = area;
         double sum = 0;
         for (PriorityZone zone : heaviestFirst) {
             Geometry rest = Offsets.difference(left, zone.shape());
             sum += zone.weight() * (left.getArea() - rest.getArea());
             left = rest;
         }
-        return heatable.isEmpty() ? 1 : (sum + left.getArea()) / heatable.getArea();
+        return sum + left.getArea();
     }
 
     /**

@@ -5,7 +5,7 @@ import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
 import org.locationtech.jts.geom.Polygon;
 
-/** A narrow place that joins wider parts of the heatable region. Coordinates are metres. */
+/** A narrow place that joins wider parts of the region that keeps all clearances. Coordinates are metres. */
 public final class Neck {
 
     private final Polygon shape;

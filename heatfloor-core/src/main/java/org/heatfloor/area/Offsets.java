@@ -3,13 +3,16 @@ package org.heatfloor.area;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -33,6 +36,9 @@ final class Offsets {
     private static final double LOST_TO_GRID_METRES = 2 * GRID_METRES;
     private static final double MITRE_LIMIT = 5;
 
+    /** Half a square's diagonal is 0.71 of its side; 0.75 does for corners down to 84°. */
+    static final double REACH = 0.75;
+
     private Offsets() {}
 
     /**
@@ -44,16 +50,17 @@ final class Offsets {
             return shape;
         }
         Geometry outer = buffer(shape, enlarged(distanceMetres), BufferParameters.JOIN_ROUND);
-        if (!(outer instanceof Polygon polygon) || polygon.getNumInteriorRing() == 0) {
-            return outer;
-        }
-        List<LinearRing> holes = new ArrayList<>();
-        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-            if (polygon.getInteriorRingN(i).distance(shape) >= distanceMetres) {
-                holes.add(polygon.getInteriorRingN(i));
+        List<Polygon> parts = new ArrayList<>();
+        for (Polygon part : polygons(outer)) {
+            List<LinearRing> holes = new ArrayList<>();
+            for (int i = 0; i < part.getNumInteriorRing(); i++) {
+                if (farEnough(part.getInteriorRingN(i), shape, distanceMetres)) {
+                    holes.add(part.getInteriorRingN(i));
+                }
             }
+            parts.add(shape.getFactory().createPolygon(part.getExteriorRing(), holes.toArray(LinearRing[]::new)));
         }
-        return polygon.getFactory().createPolygon(polygon.getExteriorRing(), holes.toArray(LinearRing[]::new));
+        return collected(parts, shape.getFactory());
     }
 
     /**
@@ -67,12 +74,33 @@ final class Offsets {
         Geometry inner = buffer(area, -enlarged(distanceMetres), BufferParameters.JOIN_ROUND);
         Geometry boundary = area.getBoundary();
         List<Polygon> parts = new ArrayList<>();
-        for (int i = 0; i < inner.getNumGeometries(); i++) {
-            if (inner.getGeometryN(i) instanceof Polygon part && part.distance(boundary) >= distanceMetres) {
+        for (Polygon part : polygons(inner)) {
+            if (farEnough(part, boundary, distanceMetres)) {
                 parts.add(part);
             }
         }
-        return parts.size() == 1 ? parts.get(0) : area.getFactory().createMultiPolygon(parts.toArray(Polygon[]::new));
+        return collected(parts, area.getFactory());
+    }
+
+    /**
+     * Every place near the centre of a free circle of the width, so near that a square around the circle has it even where a
+     * corner is some degrees out of square: within three quarters of the width. Shrinking and growing by fixed distances
+     * keep the order of areas, so a part of an area is reached in no more places than the whole.
+     */
+    static Geometry reached(Geometry area, double widthMetres) {
+        List<Polygon> centres = new ArrayList<>();
+        for (Polygon part : polygons(area)) {
+            centres.addAll(polygons(shrunk(part, widthMetres / 2)));
+        }
+        return grown(collected(centres, area.getFactory()), REACH * widthMetres);
+    }
+
+    private static boolean farEnough(Geometry curve, Geometry shape, double distanceMetres) {
+        return IndexedFacetDistance.distance(shape, curve) >= distanceMetres;
+    }
+
+    private static Geometry collected(List<Polygon> parts, GeometryFactory factory) {
+        return parts.size() == 1 ? parts.get(0) : factory.createMultiPolygon(parts.toArray(Polygon[]::new));
     }
 
     /** What a square-cornered brush of the width reaches: shrunk and grown again by half the width with mitred corners. */
@@ -88,9 +116,10 @@ final class Offsets {
     /** A difference off the grid, for a chain of many that is put on the grid once at its end. */
     static Geometry chained(Geometry from, Geometry taken) {
         try {
-            return OverlayNGRobust.overlay(from, taken, OverlayNG.DIFFERENCE);
+            return areas(OverlayNGRobust.overlay(from, taken, OverlayNG.DIFFERENCE));
         } catch (TopologyException selfCrossing) {
-            return OverlayNGRobust.overlay(GeometryFixer.fix(from), GeometryFixer.fix(taken), OverlayNG.DIFFERENCE);
+            return areas(
+                    OverlayNGRobust.overlay(GeometryFixer.fix(from), GeometryFixer.fix(taken), OverlayNG.DIFFERENCE));
         }
     }
 
@@ -109,10 +138,17 @@ final class Offsets {
     /** Offset curves can cross themselves by less than the grid; then they are mended and the overlay is done again. */
     private static Geometry overlay(Geometry a, Geometry b, int operation) {
         try {
-            return OverlayNG.overlay(a, b, operation, GRID);
+            return areas(OverlayNG.overlay(a, b, operation, GRID));
         } catch (TopologyException selfCrossing) {
-            return OverlayNGRobust.overlay(GeometryFixer.fix(a), GeometryFixer.fix(b), operation);
+            return areas(OverlayNGRobust.overlay(GeometryFixer.fix(a), GeometryFixer.fix(b), operation));
         }
+    }
+
+    /** Edges and corners that two areas merely share are no area. */
+    private static Geometry areas(Geometry overlaid) {
+        return overlaid instanceof Polygon || overlaid instanceof MultiPolygon
+                ? overlaid
+                : collected(polygons(overlaid), overlaid.getFactory());
     }
 
     /** The polygons among the parts of a geometry, the largest first. */

@@ -33,10 +33,10 @@ public final class Room {
      * @param unit the unit of its coordinates
      * @return the room
      * @throws IllegalArgumentException if the outline is empty, crosses itself, is not finite or lies farther than 1 km
-     *     from the origin; the message names the place
+     *     from the origin; the message names the place and the walls, counted from the outline's first corner
      */
     public static Room of(Polygon outline, Unit<Length> unit) {
-        return new Room(Geometries.taken("outline", outline, unit));
+        return new Room(Geometries.taken(Geometries.OUTLINE, outline, unit));
     }
 
     /**
@@ -48,7 +48,7 @@ public final class Room {
      * @throws IllegalArgumentException as for {@link #of}, or if the text is not a POLYGON
      */
     public static Room ofWkt(String wkt, Unit<Length> unit) {
-        return new Room(Geometries.ofWkt("outline", wkt, unit, Polygon.class));
+        return new Room(Geometries.ofWkt(Geometries.OUTLINE, wkt, unit, Polygon.class));
     }
 
     /**

@@ -10,12 +10,10 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.valid.IsValidOp;
 
 /** Turns wall runs into a room. */
 final class WallRunAdjustment {
@@ -27,8 +25,13 @@ final class WallRunAdjustment {
     /** Measured turns may miss a full turn by this much for each of them. Common practice, no source. */
     private static final double ANGLE_PER_TURN = Math.toRadians(2);
 
+    /** Corners this near are one. */
+    private static final double SAME_PLACE_METRES = 1e-9;
+
     private final WallRuns runs;
     private final int count;
+    private final List<Coordinate> ring = new ArrayList<>();
+    private final List<String> names = new ArrayList<>();
     private double angularMisclosure;
 
     WallRunAdjustment(WallRuns runs) {
@@ -58,19 +61,12 @@ final class WallRunAdjustment {
         refuseWorse(traverse);
         Coordinate[] corners = corners(traverse);
         boolean leftHanded = signedArea(corners) > 0;
-        List<Coordinate[]> sides = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            sides.add(side(i, corners[i], corners[(i + 1) % count], leftHanded));
+            side(i, corners[i], corners[(i + 1) % count], leftHanded);
         }
-        refuseCrossing(sides);
-        Polygon outline = outline(sides);
-        if (!outline.isValid()) {
-            throw new IllegalArgumentException("wall runs: a niche or pier crosses another wall near "
-                    + written(new IsValidOp(outline).getValidationError().getCoordinate())
-                    + "; walls that do not cross are expected");
-        }
+        refuseCrossing();
         return new SurveyedRoom(
-                Room.of(withColumns(outline), Units.METRE),
+                Room.of(withColumns(outline()), Units.METRE),
                 doors(corners),
                 traverse.misclosure(),
                 traverse.perimeter(),
@@ -163,10 +159,20 @@ final class WallRunAdjustment {
         return sum / 2;
     }
 
-    /** The points of one side from its first corner to just before the next. */
-    private Coordinate[] side(int leg, Coordinate from, Coordinate to, boolean leftHanded) {
+    /** Adds the points of one side from its first corner to just before the next. */
+    private void side(int leg, Coordinate from, Coordinate to, boolean leftHanded) {
         WallRuns.Leg wall = runs.legs.get(leg);
-        return wall.isArc() ? arc(wall, from, to, leftHanded) : straight(leg, from, to, leftHanded);
+        if (wall.isArc()) {
+            for (Coordinate c : arc(wall, from, to, leftHanded)) {
+                add(c.x, c.y, wall(leg));
+            }
+        } else {
+            straight(leg, from, to, leftHanded);
+        }
+    }
+
+    private String wall(int leg) {
+        return "wall '" + runs.legs.get(leg).name + "'";
     }
 
     private static Coordinate[] arc(WallRuns.Leg wall, Coordinate from, Coordinate to, boolean leftHanded) {
@@ -191,9 +197,8 @@ final class WallRunAdjustment {
         return out.toArray(Coordinate[]::new);
     }
 
-    private Coordinate[] straight(int leg, Coordinate from, Coordinate to, boolean leftHanded) {
-        List<Coordinate> out = new ArrayList<>();
-        out.add(from);
+    private void straight(int leg, Coordinate from, Coordinate to, boolean leftHanded) {
+        add(from.x, from.y, wall(leg));
         double length = from.distance(to);
         double ux = (to.x - from.x) / length;
         double uy = (to.y - from.y) / length;
@@ -202,61 +207,52 @@ final class WallRunAdjustment {
                 .filter(r -> r.leg() == leg)
                 .sorted(Comparator.comparingDouble(WallRuns.Recess::fromMetres))
                 .forEach(r -> {
+                    String name = (r.depthMetres() > 0 ? "niche '" : "pier '") + r.name() + "'";
                     double start = Math.min(r.fromMetres(), Math.max(0, length - r.widthMetres()));
                     double end = Math.min(start + r.widthMetres(), length);
                     double dx = outward * r.depthMetres() * uy;
                     double dy = -outward * r.depthMetres() * ux;
-                    add(out, from.x + start * ux, from.y + start * uy);
-                    add(out, from.x + start * ux + dx, from.y + start * uy + dy);
-                    add(out, from.x + end * ux + dx, from.y + end * uy + dy);
-                    add(out, from.x + end * ux, from.y + end * uy);
+                    add(from.x + start * ux, from.y + start * uy, name);
+                    add(from.x + start * ux + dx, from.y + start * uy + dy, name);
+                    add(from.x + end * ux + dx, from.y + end * uy + dy, name);
+                    add(from.x + end * ux, from.y + end * uy, wall(leg));
                 });
-        if (out.size() > 1 && out.get(out.size() - 1).distance(to) < 1e-9) {
-            out.remove(out.size() - 1);
+        int last = ring.size() - 1;
+        if (ring.get(last).distance(to) < SAME_PLACE_METRES && last > 0) {
+            ring.remove(last);
+            names.remove(last);
         }
-        return out.toArray(Coordinate[]::new);
     }
 
-    private static void add(List<Coordinate> out, double x, double y) {
+    /** A corner and the name of the side that begins there; a corner already there begins the later side. */
+    private void add(double x, double y, String name) {
         Coordinate next = new Coordinate(x, y);
-        if (out.get(out.size() - 1).distance(next) > 1e-9) {
-            out.add(next);
+        int last = ring.size() - 1;
+        if (last >= 0 && ring.get(last).distance(next) <= SAME_PLACE_METRES) {
+            names.set(last, name);
+        } else {
+            ring.add(next);
+            names.add(name);
         }
     }
 
-    private void refuseCrossing(List<Coordinate[]> sides) {
-        LineString[] lines = new LineString[count];
-        for (int i = 0; i < count; i++) {
-            Coordinate[] next = sides.get((i + 1) % count);
-            List<Coordinate> points = new ArrayList<>(List.of(sides.get(i)));
-            points.add(next[0]);
-            lines[i] = FACTORY.createLineString(points.toArray(Coordinate[]::new));
-        }
-        for (int i = 0; i < count; i++) {
-            for (int j = i + 1; j < count; j++) {
-                Geometry shared = lines[i].intersection(lines[j]);
-                boolean neighbours = j == i + 1 || (i == 0 && j == count - 1);
-                int allowed = neighbours ? (count == 2 ? 2 : 1) : 0;
-                if (shared.getLength() > 0 || shared.getNumPoints() > allowed) {
-                    throw new IllegalArgumentException("wall '" + runs.legs.get(i).name + "' and wall '"
-                            + runs.legs.get(j).name + "': they cross near " + written(shared.getCoordinate())
-                            + "; walls that meet at their common corner only are expected");
-                }
-            }
-        }
+    private void refuseCrossing() {
+        Sides sides = new Sides();
+        sides.ring(ring, names);
+        sides.meeting().ifPresent(m -> {
+            throw new IllegalArgumentException(m.first() + " and " + m.second() + ": they " + m.verb() + " near "
+                    + written(m.at()) + "; walls that meet at their common corner only are expected");
+        });
     }
 
     private static String written(Coordinate c) {
         return QuantityText.number(c.x, 3) + " m " + QuantityText.number(c.y, 3) + " m";
     }
 
-    private static Polygon outline(List<Coordinate[]> sides) {
-        List<Coordinate> ring = new ArrayList<>();
-        for (Coordinate[] side : sides) {
-            ring.addAll(List.of(side));
-        }
-        ring.add(ring.get(0).copy());
-        return FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
+    private Polygon outline() {
+        List<Coordinate> closed = new ArrayList<>(ring);
+        closed.add(ring.get(0).copy());
+        return FACTORY.createPolygon(closed.toArray(Coordinate[]::new));
     }
 
     private Polygon withColumns(Polygon outline) {
@@ -270,9 +266,17 @@ final class WallRunAdjustment {
                 new Coordinate(c[0], c[3]),
                 new Coordinate(c[0], c[1])
             });
-            if (!outline.contains(FACTORY.createPolygon(ring))) {
+            Polygon column = FACTORY.createPolygon(ring);
+            if (!outline.contains(column) || outline.getBoundary().intersects(column)) {
                 throw new IllegalArgumentException("column '" + runs.columnNames.get(i)
-                        + "': it does not stand inside the walls; a column inside the room is expected");
+                        + "': it does not stand inside the walls, clear of them; a column inside the room, or a pier where it"
+                        + " joins a wall, is expected");
+            }
+            for (int k = 0; k < i; k++) {
+                if (FACTORY.createPolygon(holes.get(k)).intersects(column)) {
+                    throw new IllegalArgumentException("column '" + runs.columnNames.get(k) + "' and column '"
+                            + runs.columnNames.get(i) + "': they meet; columns clear of each other are expected");
+                }
             }
             holes.add(ring);
         }

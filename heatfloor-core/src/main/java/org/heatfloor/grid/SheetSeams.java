@@ -1,8 +1,10 @@
 package org.heatfloor.grid;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.TradeLength;
@@ -15,6 +17,7 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 
 /**
  * Sheets or strips of a roll laid so that the studs stay in phase from one to the next: each is used by a whole number of
@@ -24,6 +27,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 public final class SheetSeams {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
+    private static final Source PLAY = Source.derived("pitch less stud less cable diameter");
 
     private final ChannelGrid grid;
     private final double pitchMetres;
@@ -70,7 +74,25 @@ public final class SheetSeams {
         return new SheetSeams(grid, pitch, seams, findings);
     }
 
-    private static Seam seam(String where, Coordinate from, Coordinate to, int crossing) {
+    /**
+     * The seams of membrane cut and laid as a plan says.
+     *
+     * @param grid the channels
+     * @param stock how the membrane is sold
+     * @param joints where pieces meet, in metres; one off the channel lines, as at a movement joint, is no seam
+     * @return seams, those that share a channel line taken together, and findings
+     * @throws IllegalArgumentException if a sheet is smaller than a stud pitch
+     */
+    public static SheetSeams of(ChannelGrid grid, MembraneStock stock, List<LineString> joints) {
+        double pitch = Si.positive("stud pitch", grid.lattice().pitch(), Units.METRE);
+        List<Finding> findings = new ArrayList<>();
+        String kind = stock.kind().name().toLowerCase(Locale.ROOT);
+        studs(kind + " width", stock.width(), pitch, findings);
+        studs(kind + " length", stock.length(), pitch, findings);
+        return new SheetSeams(grid, pitch, new JointSeams(grid).of(joints), findings);
+    }
+
+    static Seam seam(String where, Coordinate from, Coordinate to, int crossing) {
         return new Seam("seam along " + where, FACTORY.createLineString(new Coordinate[] {from, to}), crossing);
     }
 
@@ -127,32 +149,72 @@ public final class SheetSeams {
      */
     public Finding slipped(Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, TradeLength spacing) {
         double metres = Si.notNegative("slip", slip, Units.METRE);
-        double diameter = Si.positive("cable diameter", cableDiameter, Units.METRE);
-        double stud = Si.positive("stud diameter", grid.lattice().studDiameter(), Units.METRE);
-        double step = Si.positive("spacing", spacing.with(grid.lattice().pitch()), Units.METRE);
         double off = Math.abs(metres - pitchMetres * Math.rint(metres / pitchMetres));
-        double play = pitchMetres - stud - diameter;
-        Source source = Source.derived("pitch less stud less cable diameter");
+        double play = playMetres(cableDiameter);
         if (off <= play + 1e-12) {
             return Finding.of(
                     Severity.NOTE,
                     seam.name(),
-                    "The sheets are out of phase, but the cable passes straight.",
+                    off < 1e-9
+                            ? "The sheets are in phase."
+                            : "The sheets are out of phase, but the cable passes straight.",
                     Amounts.metres(off),
-                    Amounts.metres(Math.max(0, play)),
-                    source);
+                    Amounts.metres(play),
+                    PLAY);
         }
-        int every = Math.max(1, (int) Math.ceil(step / pitchMetres - 1e-9));
-        int runs = (seam.crossingChannels() + every - 1) / every;
-        double longer = runs * (Math.hypot(pitchMetres, off) - pitchMetres);
+        int runs = runs(seam, spacing);
         return Finding.of(
                 Severity.WARNING,
                 seam.name(),
                 "The sheets are out of phase: up to " + runs + " runs across the seam have to zigzag and take "
-                        + QuantityText.number(longer * 1000, 0) + " mm more cable; shift the sheet by "
+                        + longerMillimetres(runs, off) + " mm more cable; shift the sheet by "
                         + QuantityText.number(off * 1000, 1) + " mm.",
                 Amounts.metres(off),
-                Amounts.metres(Math.max(0, play)),
-                source);
+                Amounts.metres(play),
+                PLAY);
+    }
+
+    /**
+     * What it would cost if a sheet came to lie out of phase at its worst: by half a pitch, along the seam that most
+     * channels cross.
+     *
+     * @param cableDiameter the cable
+     * @param spacing least spacing of runs
+     * @return a note; empty where no channel crosses a seam or where even half a pitch costs nothing
+     * @throws IllegalArgumentException if a figure is out of range
+     */
+    public Optional<Finding> slippedAtWorst(Quantity<Length> cableDiameter, TradeLength spacing) {
+        double play = playMetres(cableDiameter);
+        Optional<Seam> most = seams.stream().max(Comparator.comparingInt(Seam::crossingChannels));
+        if (most.isEmpty() || most.get().crossingChannels() == 0 || pitchMetres / 2 <= play) {
+            return Optional.empty();
+        }
+        int runs = runs(most.get(), spacing);
+        return Optional.of(Finding.of(
+                Severity.NOTE,
+                most.get().name(),
+                "Keep the studs in phase across it: out of phase by up to " + QuantityText.number(play * 1000, 1)
+                        + " mm costs nothing; half a pitch would make up to " + runs
+                        + " runs zigzag and take " + longerMillimetres(runs, pitchMetres / 2) + " mm more cable.",
+                Amounts.metres(pitchMetres / 2),
+                Amounts.metres(play),
+                PLAY));
+    }
+
+    private double playMetres(Quantity<Length> cableDiameter) {
+        double diameter = Si.positive("cable diameter", cableDiameter, Units.METRE);
+        double stud = Si.positive("stud diameter", grid.lattice().studDiameter(), Units.METRE);
+        return Math.max(0, pitchMetres - stud - diameter);
+    }
+
+    /** At most one run in every spacing crosses a seam. */
+    private int runs(Seam seam, TradeLength spacing) {
+        double step = Si.positive("spacing", spacing.with(grid.lattice().pitch()), Units.METRE);
+        int every = Math.max(1, (int) Math.ceil(step / pitchMetres - 1e-9));
+        return (seam.crossingChannels() + every - 1) / every;
+    }
+
+    private String longerMillimetres(int runs, double offMetres) {
+        return QuantityText.number(runs * (Math.hypot(pitchMetres, offMetres) - pitchMetres) * 1000, 0);
     }
 }

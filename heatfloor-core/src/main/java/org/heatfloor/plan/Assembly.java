@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.PriorityZone;
 import org.heatfloor.electrical.CableRating;
@@ -56,6 +58,9 @@ final class Assembly {
 
     Plan impossible(List<Finding> reasons) {
         List<Finding> findings = new ArrayList<>(reasons);
+        FloorFindings.of(brief, heatable).stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .forEach(findings::add);
         findings.addAll(notes);
         return new Plan(
                 brief.name,
@@ -87,7 +92,12 @@ final class Assembly {
         List<Finding> findings = new ArrayList<>(report.findings());
         findings.addAll(circuits.findings());
         heat.ifPresent(h -> findings.addAll(h.findings()));
-        findings.addAll(takeOff.findings());
+        // Bays are judged once, by the plan's own rule.
+        takeOff.findings().stream()
+                .filter(f -> !f.subject().equals("movement joints"))
+                .forEach(findings::add);
+        findings.addAll(FloorFindings.of(brief, heatable));
+        takeOff.membraneCut().ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables)));
         List<LineString> lines = routes.stream().map(CableRoute::line).toList();
         List<LineString> leads =
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
@@ -230,9 +240,23 @@ final class Assembly {
                     Severity.NOTE,
                     zone.name(),
                     "Cable lies within half its even spacing of " + QuantityText.number(100 * share, 0)
-                            + " % of this zone; runs lie there as elsewhere, the weight is not used.",
+                            + " % of this zone; runs lie there as elsewhere, its weight draws none closer.",
                     Amounts.of(100 * share, Units.PERCENT),
                     Source.derived("heated area inside the zone")));
+        }
+        if (!brief.priorityZones.isEmpty()) {
+            Quantity<Dimensionless> weighted = heatable.weightedShare(heated, brief.priorityZones);
+            out.add(Finding.withValue(
+                    Severity.NOTE,
+                    "priority zones",
+                    "With each zone counted by its weight, "
+                            + QuantityText.number(Si.in("share", weighted, Units.PERCENT), 0)
+                            + " % of the floor is heated; without weights "
+                            + QuantityText.number(
+                                    Si.in("share", heatable.weightedShare(heated, List.of()), Units.PERCENT), 0)
+                            + " %.",
+                    weighted,
+                    Source.derived("heated area by weight over the floor by weight")));
         }
     }
 

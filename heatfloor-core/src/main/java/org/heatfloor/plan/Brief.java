@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.PriorityZone;
 import org.heatfloor.area.Room;
@@ -44,6 +47,8 @@ public final class Brief {
     final Optional<Climate> climate;
     final Optional<TileSpec> tile;
     final Optional<Bedding> bedding;
+    final Optional<JointRule> jointRule;
+    final Optional<Quantity<Length>> sheetSlip;
 
     private Brief(Builder b) {
         name = b.name;
@@ -61,6 +66,8 @@ public final class Brief {
         climate = Optional.ofNullable(b.climate);
         tile = Optional.ofNullable(b.tile);
         bedding = Optional.ofNullable(b.bedding);
+        jointRule = Optional.ofNullable(b.jointRule);
+        sheetSlip = Optional.ofNullable(b.sheetSlip);
         if (catalogue.isEmpty()) {
             throw new IllegalArgumentException("catalogue: no cable was given; at least one is expected");
         }
@@ -149,6 +156,8 @@ public final class Brief {
         private @Nullable Climate climate;
         private @Nullable TileSpec tile;
         private @Nullable Bedding bedding;
+        private @Nullable JointRule jointRule;
+        private @Nullable Quantity<Length> sheetSlip;
 
         private Builder(String name) {
             if (name.isBlank()) {
@@ -290,6 +299,32 @@ public final class Brief {
          */
         public Builder bedding(Bedding given) {
             bedding = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * How large a bay between movement joints may be. Left out, the rule for heated floors of the country whose
+         * electrical code is in force.
+         *
+         * @param given the rule
+         * @return this builder
+         */
+        public Builder jointRule(JointRule given) {
+            jointRule = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * How far a sheet of the membrane slipped along its seam, where it is down already; the plan then says what that
+         * costs at each seam. Left out, the plan says what a slip would cost at its worst.
+         *
+         * @param measured the slip, 0 m to 10 m
+         * @return this builder
+         * @throws IllegalArgumentException if it is out of range
+         */
+        public Builder sheetSlip(Quantity<Length> measured) {
+            Si.within("sheet slip", measured, Units.METRE, 0, 10);
+            sheetSlip = measured;
             return this;
         }
 

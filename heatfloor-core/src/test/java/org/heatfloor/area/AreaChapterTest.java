@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import net.jqwik.api.Property;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
@@ -104,6 +107,33 @@ class AreaChapterTest {
         printed("keeps " + QuantityText.write(area.heatableArea(), 3) + " of "
                 + QuantityText.write(area.floorArea(), 3) + " heatable, a share of "
                 + QuantityText.number(Si.in("share", area.heatableShare(), Units.PERCENT), 1) + " %");
+    }
+
+    @Test
+    void reach_of_a_circle() throws IOException {
+        double widest = 2 * Math.asin(0.5 / Offsets.REACH);
+        double before = Math.sqrt(150 * 150 - 100 * 100);
+
+        printed("(2 · arcsin(0.5/0.75) = " + QuantityText.number(Math.toDegrees(widest), 1) + "°)");
+        printed("√(150² − 100²) = " + Math.round(before) + " mm");
+        printed("within " + Math.round(Offsets.REACH * 300) + " mm of that centre, "
+                + Math.round(Offsets.REACH * 300 - before) + " mm past the corner");
+    }
+
+    @Test
+    void rooms_tried() throws IOException {
+        printed(tries("the_region_keeps_every_clearance") + " random rooms with keep-outs in every run");
+        printed("on " + tries("one_keep_out_more_never_leaves_more_and_a_wider_clearance_neither")
+                + " random rooms a\nrun");
+    }
+
+    private static String tries(String law) {
+        return Arrays.stream(AreaProperties.class.getDeclaredMethods())
+                .filter(m -> m.getName().equals(law))
+                .map(m -> String.format(
+                        Locale.ROOT, "%,d", m.getAnnotation(Property.class).tries()))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

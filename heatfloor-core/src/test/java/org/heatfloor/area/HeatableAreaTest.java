@@ -70,7 +70,7 @@ class HeatableAreaTest {
     }
 
     @Test
-    void a_slot_between_two_wider_parts_is_a_neck_and_stays_heatable() {
+    void a_slot_too_narrow_for_a_run_parts_the_floor_and_is_named_as_a_neck() {
         // A slot of 230 mm in the wall between two parts leaves 30 mm at a clearance of 100 mm.
         Room two = Room.ofWkt(
                 "POLYGON ((0 0, 4 0, 4 1, 4.2 1, 4.2 0, 8 0, 8 3, 4.2 3, 4.2 1.23, 4 1.23, 4 3, 0 3, 0 0))",
@@ -78,14 +78,57 @@ class HeatableAreaTest {
 
         HeatableArea area = HeatableArea.of(two, mm(100), List.of(), PITCH);
 
-        assertThat(area.deadSpaces()).isEmpty();
-        assertThat(area.parts()).hasSize(1);
+        assertThat(area.parts()).hasSize(2);
+        assertThat(area.deadSpaces()).singleElement().satisfies(dead -> {
+            assertThat(dead.reason()).isEqualTo(DeadSpace.Reason.TOO_NARROW);
+            assertThat(dead.joinedParts()).isEqualTo(2);
+            assertThat(dead.name()).isEqualTo("beside wall");
+        });
+        assertThat(area.findings()).singleElement().satisfies(f -> assertThat(f.message())
+                .contains("it parts the heatable floor, though one run may pass"));
         assertThat(area.necks(PITCH)).singleElement().satisfies(neck -> {
             assertThat(neck.joinedParts()).isEqualTo(2);
             assertThat(neck.narrowerThan()).isEqualTo(Amounts.metres(0.04));
             assertThat(neck.shape().getArea()).isBetween(0.005, 0.016);
         });
         assertThat(area.necks(Amounts.millimetres(25))).isEmpty();
+        assertThat(HeatableArea.of(two, mm(100), List.of(), Amounts.millimetres(29))
+                        .parts())
+                .hasSize(1);
+    }
+
+    @Test
+    void square_corners_count_in_full_and_sharp_ones_lose_their_tip() {
+        Room square = Room.ofWkt("POLYGON ((0 0, 2 0, 2 2, 0 2, 0 0))", Units.METRE);
+        Room sharp = Room.ofWkt("POLYGON ((0 0, 4 0, 0 1, 0 0))", Units.METRE);
+
+        assertThat(HeatableArea.of(square, mm(0), List.of(), PITCH).deadSpaces())
+                .isEmpty();
+        assertThat(value(HeatableArea.of(sharp, mm(0), List.of(), PITCH).deadArea()))
+                .isGreaterThan(0.01);
+    }
+
+    /** A slot behind a cupboard that a partition turns into a neck between two parts stays dead. */
+    @Test
+    void a_keep_out_more_never_brings_dead_space_back() {
+        KeepOut cupboard = KeepOut.of(
+                "cupboard",
+                KeepOutKind.FIXED_FURNITURE,
+                wkt("POLYGON ((1 0.15, 3 0.15, 3 0.7, 1 0.7, 1 0.15))"),
+                Units.METRE,
+                mm(30));
+        KeepOut partition =
+                KeepOut.of("partition", KeepOutKind.OTHER, wkt("LINESTRING (2 0.7, 2 3)"), Units.METRE, mm(0));
+
+        HeatableArea one = HeatableArea.of(ROOM, mm(100), List.of(cupboard), PITCH);
+        HeatableArea both = HeatableArea.of(ROOM, mm(100), List.of(cupboard, partition), PITCH);
+
+        assertThat(value(one.deadArea())).isCloseTo(2 * 0.02, within(0.001));
+        assertThat(one.parts()).hasSize(1);
+        assertThat(both.parts()).hasSize(2);
+        assertThat(value(both.heatableArea())).isLessThanOrEqualTo(value(one.heatableArea()));
+        assertThat(both.deadSpaces())
+                .anySatisfy(dead -> assertThat(dead.joinedParts()).isEqualTo(2));
     }
 
     @Test
@@ -127,7 +170,16 @@ class HeatableAreaTest {
         assertThat(area.deadSpaces()).singleElement().satisfies(dead -> {
             assertThat(dead.reason()).isEqualTo(DeadSpace.Reason.NO_STANDING_ROOM);
             assertThat(dead.name()).isEqualTo("between bath and wall");
-            assertThat(value(dead.area())).isCloseTo((4 - 0.06 - 2.2) * (0.25 - 0.06 - 0.05), within(0.01));
+            // The circle of 300 mm goes in until it meets the bath's corner, its centre at 2.2 − √(0.15² − 0.1²); what
+            // lies
+            // within 225 mm of it counts as reached.
+            double centre = 2.2 - Math.sqrt(0.15 * 0.15 - 0.1 * 0.1);
+            double reached = 0;
+            for (int i = 0; i < 1000; i++) {
+                double y = 0.06 + 0.14 * (i + 0.5) / 1000;
+                reached += 0.14 / 1000 * (centre + Math.sqrt(0.225 * 0.225 - (y - 0.15) * (y - 0.15)));
+            }
+            assertThat(value(dead.area())).isCloseTo(3.94 * 0.14 - reached, within(0.0005));
         });
         assertThat(HeatableArea.of(
                                 ROOM,
@@ -183,6 +235,12 @@ class HeatableAreaTest {
         assertThat(value(area.heatableArea(zone))).isCloseTo(3, within(1e-9));
         assertThat(area.meanWeight(List.of(zone))).isCloseTo((3 * 3 + 9) / 12.0, within(1e-9));
         assertThat(area.meanWeight(List.of())).isEqualTo(1);
+        // The left half is heated: 6 of 12 m², by weight 3·3 + 3 of 3·3 + 9.
+        Geometry heated = wkt("POLYGON ((-1 0, 2 0, 2 3, -1 3, -1 0))");
+        assertThat(area.weightedShare(heated, List.of()).getValue().doubleValue())
+                .isCloseTo(0.5, within(1e-9));
+        assertThat(area.weightedShare(heated, List.of(zone)).getValue().doubleValue())
+                .isCloseTo(12 / 18.0, within(1e-9));
     }
 
     @Test
@@ -222,7 +280,16 @@ class HeatableAreaTest {
                         .getX())
                 .isEqualTo(2);
         assertThatThrownBy(() -> Room.ofWkt("POLYGON ((0 0, 1 1, 1 0, 0 1, 0 0))", Units.METRE))
-                .hasMessageContaining("Self-intersection");
+                .hasMessage(
+                        "outline: a shape with the fault 'Self-intersection' at 0.5 0.5 was given, where wall 1 and wall 3"
+                                + " cross near 0.5 0.5; a shape that does not cross or touch itself is expected");
+        assertThatThrownBy(
+                        () -> Room.ofWkt("POLYGON ((0 0, 4 0, 4 3, 0 3, 0 0), (3 1, 5 1, 5 2, 3 2, 3 1))", Units.METRE))
+                .hasMessageContaining("wall 2 and column 1 side 1 cross near 4 1");
+        assertThatThrownBy(() -> KeepOut.of(
+                        "mat", KeepOutKind.OTHER, wkt("POLYGON ((0 0, 1 1, 1 0, 0 1, 0 0))"), Units.METRE, mm(30)))
+                .hasMessageContaining("keep-out 'mat'")
+                .hasMessageContaining("side 1 and side 3 cross near 0.5 0.5");
     }
 
     @ParameterizedTest

@@ -19,7 +19,7 @@ class OffsetProperties {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    @Property(tries = 10_000, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 2_000, edgeCases = EdgeCasesMode.NONE)
     void a_shrunk_room_keeps_the_clearance_from_every_wall(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Polygon outline = RandomRooms.outline(shape, seed);
         double distance = 0.01 + 0.3 * new Random(seed).nextDouble();
@@ -32,7 +32,7 @@ class OffsetProperties {
         }
     }
 
-    @Property(tries = 4_000, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 2_000, edgeCases = EdgeCasesMode.NONE)
     void a_grown_shape_keeps_the_clearance_outside(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Polygon outline = RandomRooms.outline(shape, seed);
         double distance = 0.01 + 0.3 * new Random(seed).nextDouble();

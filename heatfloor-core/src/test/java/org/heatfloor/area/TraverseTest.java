@@ -3,47 +3,128 @@ package org.heatfloor.area;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** The compass rule against worked examples of surveying classes, to the printed digit. */
+/** The compass rule against worked examples of surveying texts and classes, to the printed digit. */
 class TraverseTest {
 
     private static final double[][] SIX = {
         {495.85, 5, 30}, {850.62, 46, 2}, {855.45, 112, 22}, {1020.87, 167, 35}, {1117.26, 263, 44}, {660.08, 304, 51}
     };
-    private static final double[][] FOUR = {{80.40, 76, 0}, {46.30, 144, 0}, {72.80, 241, 0}, {68.00, 322, 0}};
 
-    @ParameterizedTest(name = "{0} {1}")
-    @CsvFileSource(resources = "/org/heatfloor/area/traverses.csv", numLinesToSkip = 1)
-    void a_leg_is_balanced_as_printed(
-            String name,
-            int leg,
+    private record Leg(
+            String traverse,
             double length,
-            double degrees,
-            double minutes,
-            double seconds,
+            OptionalDouble azimuthDegrees,
             double latitude,
             double departure,
             double adjustedLatitude,
             double adjustedDeparture,
-            int digits,
+            double digit,
             String provenance) {
-        double[][] legs = name.equals("six-course") ? SIX : FOUR;
-        Traverse traverse = traverse(legs);
-        double digit = 0.51 * Math.pow(10, -digits);
 
-        assertThat(provenance).isNotBlank();
-        assertThat(legs[leg - 1]).containsExactly(length, degrees, minutes + seconds / 60);
-        assertThat(traverse.y(leg - 1)).isCloseTo(latitude, within(digit));
-        assertThat(traverse.x(leg - 1)).isCloseTo(departure, within(digit));
-        assertThat(traverse.adjustedY(leg - 1)).isCloseTo(adjustedLatitude, within(digit));
-        assertThat(traverse.adjustedX(leg - 1)).isCloseTo(adjustedDeparture, within(digit));
+        /** A field in quotes may hold commas only in the last column. */
+        static Leg of(String line) {
+            String[] f = line.split(",", 12);
+            double[] n = new double[11];
+            for (int i = 1; i < 11; i++) {
+                n[i] = f[i].isEmpty() ? Double.NaN : Double.parseDouble(f[i]);
+            }
+            OptionalDouble azimuth =
+                    f[3].isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(n[3] + n[4] / 60 + n[5] / 3600);
+            return new Leg(f[0], n[2], azimuth, n[6], n[7], n[8], n[9], n[10], f[11]);
+        }
+
+        double y() {
+            return azimuthDegrees.isPresent()
+                    ? length * Math.cos(Math.toRadians(azimuthDegrees.getAsDouble()))
+                    : latitude;
+        }
+
+        double x() {
+            return azimuthDegrees.isPresent()
+                    ? length * Math.sin(Math.toRadians(azimuthDegrees.getAsDouble()))
+                    : departure;
+        }
+    }
+
+    static Map<String, List<Leg>> published() throws IOException {
+        try (InputStream in = TraverseTest.class.getResourceAsStream("/org/heatfloor/area/traverses.csv")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .map(Leg::of)
+                    .collect(Collectors.groupingBy(Leg::traverse, LinkedHashMap::new, Collectors.toList()));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"six-course", "four-course", "bearing traverse", "consecutive coordinates"})
+    void a_published_traverse_is_balanced_as_printed(String name) throws IOException {
+        List<Leg> legs = published().get(name);
+        Traverse traverse = new Traverse(
+                legs.stream().mapToDouble(Leg::x).toArray(),
+                legs.stream().mapToDouble(Leg::y).toArray(),
+                legs.stream().mapToDouble(Leg::length).toArray());
+
+        for (int i = 0; i < legs.size(); i++) {
+            Leg leg = legs.get(i);
+            double half = 0.51 * leg.digit();
+            assertThat(leg.provenance()).isNotBlank();
+            assertThat(traverse.y(i)).isCloseTo(leg.latitude(), within(half));
+            assertThat(traverse.x(i)).isCloseTo(leg.departure(), within(half));
+            assertThat(traverse.adjustedY(i)).isCloseTo(leg.adjustedLatitude(), within(half));
+            assertThat(traverse.adjustedX(i)).isCloseTo(leg.adjustedDeparture(), within(half));
+        }
+    }
+
+    @Test
+    void every_published_traverse_is_checked() throws IOException {
+        assertThat(published().keySet())
+                .containsExactly("six-course", "four-course", "bearing traverse", "consecutive coordinates");
+    }
+
+    /** The same text prints the adjusted lengths; that of its third course, 276.479, swaps two digits of 276.497. */
+    @Test
+    void the_bearing_traverse_as_wall_runs_has_the_printed_lengths() {
+        WallRuns runs = WallRuns.start();
+        double[][] legs = {
+            {472.68, 248 + 5 / 60.0 + 35 / 3600.0},
+            {216.13, 340 + 14 / 60.0},
+            {276.52, 45 + 55 / 60.0 + 20 / 3600.0},
+            {382.24, 125 + 45 / 3600.0}
+        };
+        for (int i = 0; i < 4; i++) {
+            double right = legs[(i + 1) % 4][1] - legs[i][1];
+            runs.wall("course " + (i + 1), Amounts.feet(legs[i][0]))
+                    .turn(Amounts.degrees(-Math.IEEEremainder(right, 360)));
+        }
+
+        SurveyedRoom surveyed = runs.close();
+
+        double[] printed = {472.715, 216.122, 276.497, 382.237};
+        for (int i = 0; i < 4; i++) {
+            assertThat(surveyed.measurements()
+                            .get(i)
+                            .adjusted()
+                            .to(Units.FOOT)
+                            .getValue()
+                            .doubleValue())
+                    .isCloseTo(printed[i], within(i == 3 ? 0.001 : 0.00051));
+        }
     }
 
     @Test
@@ -80,27 +161,6 @@ class TraverseTest {
                 .isCloseTo(24.6876, within(5.1e-5));
         assertThat(surveyed.misclosureRatio()).hasValueCloseTo(202.54, within(0.01));
         assertThat(surveyed.angularMisclosure().getValue().doubleValue()).isCloseTo(0, within(1e-12));
-    }
-
-    /** Ghilani and Wolf, Elementary Surveying, traverse of five courses in feet; recalled, so compared to 0.002 ft only. */
-    @Test
-    void a_five_course_traverse_is_balanced_as_remembered() {
-        Traverse traverse = traverse(new double[][] {
-            {647.25, 126, 55 + 17 / 60.0},
-            {203.03, 178, 18 + 58 / 60.0},
-            {720.35, 15, 31 + 54 / 60.0},
-            {610.24, 284, 35 + 20 / 60.0},
-            {285.13, 206, 9 + 41 / 60.0}
-        });
-        double[][] remembered = {
-            {517.444, -388.835}, {5.964, -202.948}, {192.881, 694.022}, {-590.571, 153.689}, {-125.718, -255.928}
-        };
-
-        assertThat(traverse.misclosure()).isCloseTo(0.08, within(0.005));
-        for (int i = 0; i < 5; i++) {
-            assertThat(traverse.adjustedX(i)).isCloseTo(remembered[i][0], within(0.002));
-            assertThat(traverse.adjustedY(i)).isCloseTo(remembered[i][1], within(0.002));
-        }
     }
 
     private static Traverse traverse(double[][] legs) {

@@ -231,6 +231,59 @@ class WallRunsTest {
     }
 
     @Test
+    void a_niche_or_pier_that_meets_another_wall_is_named_with_it() {
+        WallRuns chimney = WallRuns.start()
+                .wall("south", mm(4000))
+                .pier("chimney breast", mm(1000), mm(600), mm(3100))
+                .left()
+                .wall("east", mm(3000))
+                .left()
+                .wall("north", mm(4000))
+                .left()
+                .wall("west", mm(3000));
+        WallRuns niches = WallRuns.start()
+                .wall("south", mm(4000))
+                .niche("shelf", mm(1000), mm(600), mm(200))
+                .niche("safe", mm(1500), mm(600), mm(300))
+                .left()
+                .wall("east", mm(3000))
+                .left()
+                .wall("north", mm(4000))
+                .left()
+                .wall("west", mm(3000));
+
+        assertThatThrownBy(chimney::close)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("pier 'chimney breast' and wall 'north': they cross near 1 m 3 m");
+        assertThatThrownBy(niches::close)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("niche 'shelf'")
+                .hasMessageContaining("niche 'safe'");
+    }
+
+    @Test
+    void columns_that_meet_each_other_or_a_wall_are_named() {
+        WallRuns apart = square().column("post", mm(200), mm(200), mm(100), mm(100))
+                .column("pipe", mm(250), mm(250), mm(100), mm(100));
+        WallRuns atWall = square().column("post", mm(0), mm(200), mm(100), mm(100));
+
+        assertThatThrownBy(apart::close).hasMessageContaining("column 'post' and column 'pipe': they meet");
+        assertThatThrownBy(atWall::close)
+                .hasMessageContaining("column 'post': it does not stand inside the walls, clear");
+    }
+
+    private static WallRuns square() {
+        return WallRuns.start()
+                .wall("a", mm(1000))
+                .left()
+                .wall("b", mm(1000))
+                .left()
+                .wall("c", mm(1000))
+                .left()
+                .wall("d", mm(1000));
+    }
+
+    @Test
     void a_column_outside_is_named() {
         WallRuns runs = WallRuns.start()
                 .wall("a", mm(1000))

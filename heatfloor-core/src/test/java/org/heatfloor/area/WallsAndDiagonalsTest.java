@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.heatfloor.finding.Finding;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
 
 class WallsAndDiagonalsTest {
@@ -56,6 +57,73 @@ class WallsAndDiagonalsTest {
         double first = surveyed.measurements().get(0).standardised();
         assertThat(surveyed.measurements())
                 .allSatisfy(m -> assertThat(m.standardised()).isCloseTo(first, within(1e-6)));
+    }
+
+    /**
+     * Six readings of a braced quadrilateral from F. Zaki, M. El Kady and M. Ahmed, A new treatment for the adjustment of
+     * trilateration networks, XVII ISPRS Congress 1992, part B3 (an example of a textbook that the paper names). The paper's
+     * corrections were not to be had, so the answer is worked out here another way: by the paper's own single condition,
+     * that four points lie in a plane (the Cayley–Menger determinant vanishes), instead of by coordinates.
+     */
+    @Test
+    void published_readings_of_a_braced_quadrilateral_are_adjusted_as_by_their_condition() {
+        double[] read = {1341.785, 1937.887, 1511.014, 2167.437, 2775.364, 2173.715};
+        SurveyedRoom surveyed = WallsAndDiagonals.from("A")
+                .wallTo("B", Amounts.millimetres(read[0]))
+                .wallTo("C", Amounts.millimetres(read[1]))
+                .wallTo("D", Amounts.millimetres(read[2]))
+                .wallTo("A", Amounts.millimetres(read[3]))
+                .diagonal("A", "C", Amounts.millimetres(read[4]))
+                .diagonal("B", "D", Amounts.millimetres(read[5]))
+                .place();
+
+        double[] adjusted = read.clone();
+        for (int step = 0; step < 20; step++) {
+            double[] slope = new double[6];
+            double misfit = flatness(adjusted);
+            double squares = 0;
+            for (int i = 0; i < 6; i++) {
+                double[] up = adjusted.clone();
+                double[] down = adjusted.clone();
+                up[i] += 0.001;
+                down[i] -= 0.001;
+                slope[i] = (flatness(up) - flatness(down)) / 0.002;
+                misfit += slope[i] * (read[i] - adjusted[i]);
+                squares += slope[i] * slope[i];
+            }
+            for (int i = 0; i < 6; i++) {
+                adjusted[i] = read[i] - slope[i] * misfit / squares;
+            }
+        }
+        double[] millimetresPerKilometre = {-3.51, -4.93, -2.79, -4.13, 6.18, 4.72};
+        for (int i = 0; i < 6; i++) {
+            assertThat(adjusted[i] - read[i]).isCloseTo(millimetresPerKilometre[i] / 1000, within(5.1e-6));
+            assertThat(surveyed.measurements()
+                            .get(i)
+                            .residual()
+                            .to(Units.MILLIMETRE)
+                            .getValue()
+                            .doubleValue())
+                    .as(surveyed.measurements().get(i).name())
+                    .isCloseTo(adjusted[i] - read[i], within(1e-6));
+        }
+    }
+
+    /** The Cayley–Menger determinant of A, B, C, D from AB, BC, CD, DA, AC, BD: zero when they lie in a plane. */
+    private static double flatness(double[] d) {
+        double ab = d[0] * d[0] / 1e6;
+        double bc = d[1] * d[1] / 1e6;
+        double cd = d[2] * d[2] / 1e6;
+        double da = d[3] * d[3] / 1e6;
+        double ac = d[4] * d[4] / 1e6;
+        double bd = d[5] * d[5] / 1e6;
+        return ac * bd * (ab + bc + cd + da - ac - bd)
+                + ab * cd * (ac + bd + bc + da - ab - cd)
+                + bc * da * (ac + bd + ab + cd - bc - da)
+                - ab * bc * ac
+                - ab * da * bd
+                - bc * cd * bd
+                - cd * da * ac;
     }
 
     @Test

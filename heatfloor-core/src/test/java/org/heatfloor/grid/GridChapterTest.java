@@ -1,11 +1,16 @@
 package org.heatfloor.grid;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.heatfloor.area.Room;
 import org.heatfloor.area.TradeLength;
@@ -61,6 +66,37 @@ class GridChapterTest {
         assertThat(finding.message()).contains("up to 11 runs").contains("take 16 mm more cable");
         printed("up to 11 runs zigzag; each takes √(34² + 10²) − 34 = "
                 + QuantityText.number(Math.hypot(34, 10) - 34, 2) + " mm more, 16 mm in all");
+    }
+
+    /** Times measured by a command, kept in a file; the chapter prints them and the ratios between them. */
+    @Test
+    void the_speed() throws IOException {
+        Map<String, Double> milliseconds = new LinkedHashMap<>();
+        try (InputStream in = GridChapterTest.class.getResourceAsStream("/org/heatfloor/grid/lattice-bench.csv")) {
+            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .toList()) {
+                String[] field = line.split(",", 4);
+                double measured = Double.parseDouble(field[1]);
+                assertThat(Double.parseDouble(field[2])).isCloseTo(measured, within(measured * 0.01));
+                assertThat(field[3]).contains("LatticeBench.");
+                printed("| " + field[0] + " | " + field[2] + " |");
+                milliseconds.put(field[0], measured);
+            }
+        }
+        double grid = milliseconds.get("free junctions and channels by the grid");
+        printed("1/" + Math.round(milliseconds.get("free junctions by covers of a plain region") / grid / 1000) * 1000);
+        printed("1/" + Math.round(milliseconds.get("the same with making and preparing the region") / grid));
+
+        Room room = Room.ofWkt("POLYGON ((0 0, 4000 0, 4000 3000, 0 3000, 0 0))", Units.MILLIMETRE);
+        Membrane coarse = new Membrane(
+                Amounts.millimetres(50), Amounts.millimetres(32), Amounts.millimetres(9), Optional.empty());
+        StudLattice lattice = StudLattice.of(
+                coarse, new GeometryFactory().createPoint(new Coordinate(0, 0)), Units.MILLIMETRE, Amounts.degrees(0));
+        ChannelGrid plain = ChannelGrid.of(lattice, room, CLEARANCE, List.of());
+        assertThat(plain.columns() * plain.rows()).isEqualTo(4800);
+        printed("4,800 junctions (pitch 50 mm)");
     }
 
     private static void printed(String text) throws IOException {

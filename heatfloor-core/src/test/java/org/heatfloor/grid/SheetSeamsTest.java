@@ -14,6 +14,7 @@ import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 
 class SheetSeamsTest {
 
@@ -73,6 +74,50 @@ class SheetSeamsTest {
         assertThat(seams.slipped(seam, Amounts.millimetres(24), Amounts.millimetres(5), TradeLength.studs(3))
                         .message())
                 .contains("10 mm");
+    }
+
+    @Test
+    void joints_of_cut_pieces_are_seams_of_the_grid() {
+        GeometryFactory factory = new GeometryFactory();
+        LineString lower =
+                factory.createLineString(new Coordinate[] {new Coordinate(1.19, 0), new Coordinate(1.19, 0.578)});
+        LineString upper =
+                factory.createLineString(new Coordinate[] {new Coordinate(1.19, 1.224), new Coordinate(1.19, 0.578)});
+        LineString level =
+                factory.createLineString(new Coordinate[] {new Coordinate(0, 0.578), new Coordinate(2.448, 0.578)});
+
+        SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612), List.of(lower, upper, level));
+
+        // The same lines as those of whole sheets, so the same channels cross.
+        SheetSeams whole = SheetSeams.of(grid(), sheet(1224, 612));
+        assertThat(seams.seams()).extracting(Seam::name).containsExactly("seam along column 35", "seam along row 17");
+        assertThat(seams.seams().get(0).crossingChannels()).isEqualTo(33);
+        assertThat(seams.seams().get(1).crossingChannels())
+                .isEqualTo(whole.seams().get(2).crossingChannels());
+        LineString atJoint =
+                factory.createLineString(new Coordinate[] {new Coordinate(1.2, 0), new Coordinate(1.2, 0.578)});
+        assertThat(SheetSeams.of(grid(), sheet(1224, 612), List.of(atJoint)).seams())
+                .isEmpty();
+    }
+
+    @Test
+    void the_worst_slip_is_half_a_pitch_along_the_seam_most_runs_cross() {
+        SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612));
+        int crossing =
+                seams.seams().stream().mapToInt(Seam::crossingChannels).max().orElseThrow();
+        int runs = (crossing + 2) / 3;
+
+        Finding finding = seams.slippedAtWorst(Amounts.millimetres(5), TradeLength.studs(3))
+                .orElseThrow();
+
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+        assertThat(finding.message())
+                .contains("up to 7 mm costs nothing")
+                .contains("up to " + runs + " runs zigzag")
+                .contains("take " + Math.round(runs * (Math.hypot(34, 17) - 34)) + " mm more cable");
+        assertThat(SheetSeams.of(grid(), sheet(5000, 5000))
+                        .slippedAtWorst(Amounts.millimetres(5), TradeLength.studs(3)))
+                .isEmpty();
     }
 
     private static ChannelGrid grid() {

@@ -1,10 +1,15 @@
 package org.heatfloor.examples.bench;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import org.heatfloor.area.AreaRules;
 import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
@@ -20,6 +25,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -31,7 +38,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** A room of 12 m² with 20 fixtures on a lattice of some 4,800 junctions: our grid against plain geometry questions. */
+/**
+ * A room of 12 m² with 20 fixtures on a lattice of 4,800 junctions: the free junctions and channels against the junctions
+ * alone asked of the geometry library.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -43,6 +53,8 @@ public class LatticeBench {
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final TradeLength WALL = TradeLength.of(Amounts.millimetres(60));
 
+    private static final AreaRules NO_DEAD_SPACE = new AreaRules(TradeLength.studs(0), Amounts.metres(0));
+
     private final Membrane membrane =
             new Membrane(Amounts.millimetres(50), Amounts.millimetres(32), Amounts.millimetres(9), Optional.empty());
     private final Room room = Room.ofWkt("POLYGON ((0 0, 4 0, 4 3, 0 3, 0 0))", Units.METRE);
@@ -50,6 +62,8 @@ public class LatticeBench {
     private final List<Point> junctions = new ArrayList<>();
     private StudLattice lattice;
     private Geometry region;
+    private Geometry plainRegion;
+    private PreparedGeometry prepared;
 
     /** Places the fixtures, the same in every run. */
     @Setup
@@ -76,6 +90,17 @@ public class LatticeBench {
         }
         lattice = StudLattice.of(membrane, FACTORY.createPoint(new Coordinate(0, 0)), Units.METRE, Amounts.degrees(0));
         region = HeatableArea.of(room, WALL, fixtures, membrane.studPitch()).region();
+        prepared = PreparedGeometryFactory.prepare(region);
+        plainRegion = room.polygon().buffer(-0.06);
+        for (KeepOut fixture : fixtures) {
+            double clearance = fixture.clearance()
+                    .with(membrane.studPitch())
+                    .to(Units.METRE)
+                    .getValue()
+                    .doubleValue();
+            double radius = fixture.radius().to(Units.METRE).getValue().doubleValue();
+            plainRegion = plainRegion.difference(fixture.shape().buffer(radius + clearance));
+        }
         ChannelGrid grid = grid();
         for (int row = 0; row < grid.rows(); row++) {
             for (int column = 0; column < grid.columns(); column++) {
@@ -95,7 +120,22 @@ public class LatticeBench {
     }
 
     /**
-     * The junctions only, asked one by one of the buffered region.
+     * The junctions only, asked one by one of the library's own region with its fine arcs (24 chords a quarter circle).
+     *
+     * @return how many are free
+     */
+    @Benchmark
+    public int plainCoversOfTheFineRegion() {
+        int free = 0;
+        for (Point junction : junctions) {
+            free += region.covers(junction) ? 1 : 0;
+        }
+        return free;
+    }
+
+    /**
+     * The junctions only, asked one by one of the region as one would plainly make it: buffers of 8 chords a quarter
+     * circle, which keep too little clearance.
      *
      * @return how many are free
      */
@@ -103,7 +143,38 @@ public class LatticeBench {
     public int plainCovers() {
         int free = 0;
         for (Point junction : junctions) {
-            free += region.covers(junction) ? 1 : 0;
+            free += plainRegion.covers(junction) ? 1 : 0;
+        }
+        return free;
+    }
+
+    /**
+     * The junctions only, asked one by one of the fine region prepared beforehand; making and preparing it is not counted.
+     *
+     * @return how many are free
+     */
+    @Benchmark
+    public int preparedCovers() {
+        int free = 0;
+        for (Point junction : junctions) {
+            free += prepared.covers(junction) ? 1 : 0;
+        }
+        return free;
+    }
+
+    /**
+     * The same with the making: region, preparation and junctions, which is what the grid does from the same input.
+     *
+     * @return how many are free
+     */
+    @Benchmark
+    public int preparedCoversFromTheRoom() {
+        PreparedGeometry made = PreparedGeometryFactory.prepare(
+                HeatableArea.of(room, WALL, fixtures, membrane.studPitch(), NO_DEAD_SPACE)
+                        .region());
+        int free = 0;
+        for (Point junction : junctions) {
+            free += made.covers(junction) ? 1 : 0;
         }
         return free;
     }
@@ -126,5 +197,38 @@ public class LatticeBench {
     @Benchmark
     public HeatableArea heatable() {
         return HeatableArea.of(room, WALL, fixtures, membrane.studPitch());
+    }
+
+    /**
+     * Prints the processor time of a call, which other work on the machine hardly changes.
+     *
+     * @param args not used
+     */
+    public static void main(String[] args) {
+        LatticeBench bench = new LatticeBench();
+        bench.place();
+        time("grid", 3000, bench::grid);
+        time("plainCovers", 4, bench::plainCovers);
+        time("plainCoversOfTheFineRegion", 4, bench::plainCoversOfTheFineRegion);
+        time("preparedCovers", 1000, bench::preparedCovers);
+        time("preparedCoversFromTheRoom", 60, bench::preparedCoversFromTheRoom);
+        time("heatable", 30, bench::heatable);
+    }
+
+    private static void time(String what, int calls, Supplier<?> call) {
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        long used = 0;
+        Object last = "";
+        for (int i = -calls / 2; i < calls; i++) {
+            long before = clock.getCurrentThreadCpuTime();
+            last = call.get();
+            used += i < 0 ? 0 : clock.getCurrentThreadCpuTime() - before;
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "%-28s %9.3f ms (%s)%n",
+                what,
+                used / 1e6 / calls,
+                last.getClass().getSimpleName());
     }
 }

@@ -1,0 +1,60 @@
+package org.heatfloor.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.heatfloor.area.FloorReadiness;
+import org.heatfloor.area.HeatableArea;
+import org.heatfloor.area.JointRule;
+import org.heatfloor.electrical.ElectricalCode;
+import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.grid.ChannelGrid;
+import org.heatfloor.grid.Seam;
+import org.heatfloor.grid.SheetSeams;
+import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
+import org.heatfloor.takeoff.MembraneCut;
+
+/** What the floor itself gives to say: clearances, dead space, bays between joints, seams of the membrane. */
+final class FloorFindings {
+
+    private FloorFindings() {}
+
+    /** Clearances below the usual, dead space, bays, and the strip along the walls. */
+    static List<Finding> of(Brief brief, HeatableArea heatable) {
+        List<Finding> out = new ArrayList<>(heatable.findings());
+        JointRule rule = brief.jointRule.orElseGet(() -> usual(brief.supply.code()));
+        out.addAll(FloorReadiness.of(brief.room, brief.keepOuts, heatable, rule).findings());
+        return out;
+    }
+
+    /** The rule of the country whose electrical code is in force, for heated floors. */
+    static JointRule usual(ElectricalCode code) {
+        if (code.name().startsWith("NEC")) {
+            return JointRule.heatedNorthAmerica();
+        }
+        return code.name().startsWith("BS") ? JointRule.heatedUnitedKingdom() : JointRule.heatedScreedEurope();
+    }
+
+    /** What a sheet out of phase costs: as measured where a slip was given, else at its worst. */
+    static List<Finding> seams(Brief brief, StudLattice lattice, MembraneCut cut, List<HeatingCable> cables) {
+        ChannelGrid grid = ChannelGrid.of(lattice, brief.room, brief.wallClearance, brief.keepOuts);
+        SheetSeams seams = SheetSeams.of(grid, cut.stock(), cut.joints());
+        Quantity<Length> thickest = cables.stream()
+                .map(HeatingCable::diameter)
+                .max((a, b) -> Double.compare(Si.in("diameter", a, Units.METRE), Si.in("diameter", b, Units.METRE)))
+                .orElseThrow();
+        List<Finding> out = new ArrayList<>(seams.findings());
+        if (brief.sheetSlip.isPresent()) {
+            for (Seam seam : seams.seams()) {
+                out.add(seams.slipped(seam, brief.sheetSlip.get(), thickest, brief.rules.minSpacing()));
+            }
+        } else {
+            seams.slippedAtWorst(thickest, brief.rules.minSpacing()).ifPresent(out::add);
+        }
+        return out;
+    }
+}
