@@ -137,7 +137,6 @@ class ElectricalChapterTest {
         prints("False alarms among %d healthy cables", HEALTHY);
         prints("%d with a CuNi44 core", DiagnosisTest.falseAlarms("CuNi44", HEALTHY));
         prints("%d with a copper core", DiagnosisTest.falseAlarms("copper, annealed", HEALTHY));
-        prints("%d faulty series", FaultCases.CORES.size() * FaultCases.all().size() * DiagnosisTest.SEEDS);
     }
 
     @Test
