@@ -41,6 +41,17 @@ final class EverySource {
         all.addAll(CircuitDesign.of(usual, List.of(Cables.twin("huge", 500, 60 * volts, volts)))
                 .findings());
         all.addAll(CircuitDesign.of(usual, List.of(Cables.twin("hot", 5, 500, volts))).findings());
+        all.addAll(CircuitDesign.of(
+                        usual,
+                        List.of(new HeatingCable(
+                                "bare",
+                                2,
+                                Amounts.metres(50),
+                                Amounts.watts(500),
+                                Amounts.volts(volts),
+                                Amounts.millimetres(5),
+                                Amounts.metres(1))))
+                .findings());
         List<HeatingCable> many = new ArrayList<>();
         for (int i = 0; i < 60; i++) {
             many.add(Cables.single("m" + i, 200, 9 * volts, volts).withScreen(CableScreen.NONE));
