@@ -85,7 +85,8 @@ final class BoxFindings {
                 .groundingConductors(1, feeder)
                 .groundingConductors(screens, lead)
                 .device(feederLarger ? feeder : lead, 1);
-        Finding judged = (clamps ? contents.internalClamps() : contents).inBox(volume).finding();
+        Finding judged =
+                (clamps ? contents.internalClamps() : contents).inBox(volume).finding();
         return new Finding(
                 judged.severity(),
                 circuit.name() + " box",

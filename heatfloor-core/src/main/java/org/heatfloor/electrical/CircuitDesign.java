@@ -64,8 +64,7 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
      * @throws IllegalArgumentException if there are no cables or more than 100
      */
     public static CircuitDesign of(Supply supply, List<HeatingCable> cables, ControlDevice control) {
-        return of(
-                supply, cables, InstallationDetails.builder().control(control).build());
+        return of(supply, cables, InstallationDetails.builder().control(control).build());
     }
 
     /**

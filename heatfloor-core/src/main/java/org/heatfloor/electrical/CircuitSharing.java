@@ -25,11 +25,9 @@ record CircuitSharing(Supply supply, Ampacity ampacity, List<List<Integer>> shar
         while (true) {
             Supply placed = supply.withGroupedCircuits(together);
             Ampacity ampacity = placed.ampacity();
-            double switched =
-                    details.control().map(ControlDevice::amperes).orElse(Double.POSITIVE_INFINITY);
+            double switched = details.control().map(ControlDevice::amperes).orElse(Double.POSITIVE_INFINITY);
             double capacity = Math.min(CircuitSizing.capacity(supply.code(), ampacity, true), switched);
-            CircuitSharing sharing =
-                    new CircuitSharing(placed, ampacity, CircuitSplit.of(amperes, capacity), capacity);
+            CircuitSharing sharing = new CircuitSharing(placed, ampacity, CircuitSplit.of(amperes, capacity), capacity);
             int needed = Math.min(sharing.shares.size(), MOST_TOGETHER);
             if (details.circuitsApart() || needed <= together) {
                 return sharing;

@@ -114,8 +114,11 @@ final class CoreTrend {
                             tests.get(moved).stage(),
                             reads(moved, change)
                                     + " and is right again later: the temperature written down was not the cable's")
-                    : undecided(moved, change, "and is right again later: damage does not heal, so take a bad contact of"
-                            + " the meter's leads for likely");
+                    : undecided(
+                            moved,
+                            change,
+                            "and is right again later: damage does not heal, so take a bad contact of"
+                                    + " the meter's leads for likely");
         }
         if (stays && (confirmed(moved) || size > figures.drift() + wrongTemperature)) {
             return change < 1 ? shorter(moved, change) : risen(moved, change);

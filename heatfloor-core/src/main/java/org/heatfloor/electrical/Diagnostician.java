@@ -1,10 +1,8 @@
 package org.heatfloor.electrical;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 
 /**
@@ -107,19 +105,18 @@ final class Diagnostician {
         return tests.stream()
                 .filter(test -> test.conductor().filter(Reading::overRange).isPresent())
                 .findFirst()
-                .map(test -> Diagnosis.of(
-                        CableFault.UNDECIDED,
-                        test.stage(),
-                        "the core is above the meter's range " + TestSeries.words(test.stage())
-                                + ", which ends too low to tell an open core from another cable: choose a greater range"));
+                .map(
+                        test -> Diagnosis.of(
+                                CableFault.UNDECIDED,
+                                test.stage(),
+                                "the core is above the meter's range " + TestSeries.words(test.stage())
+                                        + ", which ends too low to tell an open core from another cable: choose a greater range"));
     }
 
     private Diagnosis none() {
         Resolution resolution = figures.resolution();
         String part = cable.conductors() == 2
-                ? "a touch in the last "
-                        + QuantityText.number((1 - resolution.shortened()) * cable.metres(), 1)
-                        + " m"
+                ? "a touch in the last " + QuantityText.number((1 - resolution.shortened()) * cable.metres(), 1) + " m"
                 : "a bridge of less than " + QuantityText.number(100 * (1 - resolution.shortened()), 1) + " % of it";
         return new Diagnosis(
                 CableFault.NONE,

@@ -56,12 +56,13 @@ final class EditionFindings {
 
     private static void density(
             Supply supply, List<HeatingCable> cables, InstallationDetails details, List<Finding> findings) {
-        if (!details.panelSet() || details.heatedArea().isEmpty() || details.embedding().isEmpty()) {
+        if (!details.panelSet()
+                || details.heatedArea().isEmpty()
+                || details.embedding().isEmpty()) {
             return;
         }
-        RuleTopic topic = inConcrete(details)
-                ? RuleTopic.PANEL_DENSITY_IN_CONCRETE
-                : RuleTopic.PANEL_DENSITY_UNDER_COVERING;
+        RuleTopic topic =
+                inConcrete(details) ? RuleTopic.PANEL_DENSITY_IN_CONCRETE : RuleTopic.PANEL_DENSITY_UNDER_COVERING;
         supply.code().rule(topic).ifPresent(rule -> {
             double watts = cables.stream()
                     .mapToDouble(cable -> Ohm.power(supply.volts(), Ohm.resistance(cable.volts(), cable.watts())))

@@ -98,8 +98,7 @@ public record HeatingCable(
      * @return the cable
      */
     public HeatingCable withScreen(CableScreen stated) {
-        return new HeatingCable(
-                name, conductors, length, power, voltage, diameter, coldLead, Optional.of(stated));
+        return new HeatingCable(name, conductors, length, power, voltage, diameter, coldLead, Optional.of(stated));
     }
 
     /**

@@ -96,8 +96,7 @@ public final class MeterSimulator {
         } else if (fault instanceof SimulatedFault.Thermometer thermometer && stage == thermometer.at()) {
             shown += Si.in("offset", thermometer.offset(), Units.KELVIN_DIFFERENCE);
         }
-        boolean screenOpen =
-                fault instanceof SimulatedFault.BrokenScreen broken && stage.compareTo(broken.from()) >= 0;
+        boolean screenOpen = fault instanceof SimulatedFault.BrokenScreen broken && stage.compareTo(broken.from()) >= 0;
         double loop = core + figures.leads();
         MeterTest test = MeterTest.at(stage, Amounts.celsius(shown))
                 .withConductor(

@@ -37,7 +37,7 @@ public record MeterTest(
      * @param conductor resistance of the core from end to end, cold leads included
      * @param insulation resistance between core and screen at the test voltage
      * @param screen resistance of the screen from end to end, or to the protective conductor; of the earthed mesh where the
- *     cable has no screen
+     *     cable has no screen
      * @param sensor resistance of the floor sensor
      * @param insulationVoltage direct voltage of the insulation test, where it was written down
      * @throws IllegalArgumentException if the temperature is out of range or the voltage not above 0
@@ -61,7 +61,13 @@ public record MeterTest(
      * @throws IllegalArgumentException if the temperature is out of range
      */
     public static MeterTest at(TestStage stage, Quantity<Temperature> ambient) {
-        return new MeterTest(stage, ambient, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+        return new MeterTest(
+                stage,
+                ambient,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -23,7 +23,8 @@ final class PlaceFindings {
                             ? Finding.of(
                                     severity(code, place),
                                     SUBJECT,
-                                    "a cable " + place.words() + ": " + rule.get().text(),
+                                    "a cable " + place.words() + ": "
+                                            + rule.get().text(),
                                     rule.get().source())
                             : Finding.of(
                                     Severity.WARNING,

@@ -16,8 +16,7 @@ final class RatioWords {
         } else if (near(ratio, 2)) {
             guess = "twice the value: a cable of half the power, or two cables joined in series";
         } else if (near(ratio, 0.5)) {
-            guess =
-                    "half the value: two equal cables measured in parallel, or a cable of twice the power";
+            guess = "half the value: two equal cables measured in parallel, or a cable of twice the power";
         } else if (near(ratio, 0.25)) {
             guess = "a quarter of the value: a cable of the same power for half the voltage";
         } else {
@@ -25,8 +24,8 @@ final class RatioWords {
         }
         String percent = QuantityText.number(100 * ratio, 1) + " % of the label's resistance";
         if (tagged) {
-            return "the maker's reading on the cable's tag is " + percent + ", and the cable agrees with its tag: " + guess
-                    + "; compare the label of " + cable.name() + " with the cable before laying it";
+            return "the maker's reading on the cable's tag is " + percent + ", and the cable agrees with its tag: "
+                    + guess + "; compare the label of " + cable.name() + " with the cable before laying it";
         }
         return "the core reads " + percent + " from the first test: " + guess
                 + (ratio < 1

@@ -29,11 +29,10 @@ final class ReadingFindings {
                 findings.add(between(subject, "core", reading, band, source(limits)));
             }
         });
-        test.insulation()
-                .ifPresent(reading -> {
-                    findings.add(atLeast(subject, reading, limits.insulationLeast(), limits.insulationSource()));
-                    voltage(subject, limits, test).ifPresent(findings::add);
-                });
+        test.insulation().ifPresent(reading -> {
+            findings.add(atLeast(subject, reading, limits.insulationLeast(), limits.insulationSource()));
+            voltage(subject, limits, test).ifPresent(findings::add);
+        });
         test.screen().ifPresent(reading -> findings.add(screen(subject, cable, limits, test, reading)));
         test.sensor()
                 .flatMap(reading -> limits.sensorBand(test.ambient())
@@ -75,13 +74,15 @@ final class ReadingFindings {
             return Finding.of(
                     Severity.WARNING,
                     subject,
-                    "screen " + shown(reading) + "; at least " + QuantityText.write(band.get().low(), 2)
+                    "screen " + shown(reading) + "; at least "
+                            + QuantityText.write(band.get().low(), 2)
                             + " is expected from end to end: another path bridges it, or it is not the whole screen",
                     reading.resistance(),
                     band.get().low(),
                     TestLimits.PRACTICE);
         }
-        return note(subject, "screen", reading, band.map(Band::nominal).orElse(limits.screenMost()), TestLimits.PRACTICE);
+        return note(
+                subject, "screen", reading, band.map(Band::nominal).orElse(limits.screenMost()), TestLimits.PRACTICE);
     }
 
     /** A test at a lower voltage proves little: damage shows at the test voltage. */

@@ -18,9 +18,8 @@ final class ScreenFindings {
     static List<Finding> of(ElectricalCode code, HeatingCable cable, InstallationDetails details) {
         boolean wet = details.roomUse().map(RoomUse::wet).orElse(false);
         Optional<CodeRule> rule = wet ? code.rule(RuleTopic.SCREEN_IN_BATHROOM) : Optional.empty();
-        Source source = rule.or(() -> code.rule(RuleTopic.SCREEN))
-                .map(CodeRule::source)
-                .orElse(Silence.SOURCE);
+        Source source =
+                rule.or(() -> code.rule(RuleTopic.SCREEN)).map(CodeRule::source).orElse(Silence.SOURCE);
         String room = wet ? " in a room with bath or shower" : "";
         if (cable.screen().isEmpty()) {
             return wet
@@ -72,7 +71,8 @@ final class ScreenFindings {
                 fine ? Severity.NOTE : Severity.ERROR,
                 cable.name(),
                 fine
-                        ? "the cable has no screen" + room + "; the mesh that covers it is joined to the protective conductor"
+                        ? "the cable has no screen" + room
+                                + "; the mesh that covers it is joined to the protective conductor"
                         : "the mesh over the cable without screen" + room + " is too coarse: take a finer one",
                 mesh.get(),
                 most,

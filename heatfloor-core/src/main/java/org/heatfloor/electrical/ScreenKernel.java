@@ -17,8 +17,7 @@ final class ScreenKernel {
     static OptionalDouble at20(HeatingCable cable) {
         return cable.screen().flatMap(CableScreen::linearResistance).stream()
                 .mapToDouble(perMetre -> Si.in("screen", perMetre, Units.OHM_PER_METRE)
-                        * (cable.metres()
-                                + cable.coldLeads() * Si.in("cold lead", cable.coldLead(), Units.METRE)))
+                        * (cable.metres() + cable.coldLeads() * Si.in("cold lead", cable.coldLead(), Units.METRE)))
                 .findFirst();
     }
 

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
-import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
@@ -58,7 +57,8 @@ final class SupplyFindings {
             findings.add(Finding.of(
                     Severity.NOTE,
                     SUBJECT,
-                    circuits + " circuits are needed; as nothing says that they lie apart, their conductors are rated for "
+                    circuits
+                            + " circuits are needed; as nothing says that they lie apart, their conductors are rated for "
                             + rated + " laid together (factor "
                             + QuantityText.number(sharing.ampacity().groupingFactor(), 2) + ")",
                     sharing.ampacity().sources().get(2)));

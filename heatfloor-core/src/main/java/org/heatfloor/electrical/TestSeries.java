@@ -70,7 +70,8 @@ public record TestSeries(
                 findings.add(unmeasured(cable, test, "the continuity of the screen to the protective conductor"));
             }
             if (test.sensor().isEmpty() && limits.sensorCurve().isPresent()) {
-                findings.add(unmeasured(cable, test, "the sensor, which is proved before covering and before energising,"));
+                findings.add(
+                        unmeasured(cable, test, "the sensor, which is proved before covering and before energising,"));
             }
         }
         if (limits.sensorCurve().isEmpty()) {
@@ -172,8 +173,8 @@ public record TestSeries(
     /** A meter whose range ends too low, or an insulation test at too low a voltage, has shown nothing. */
     private static boolean complete(HeatingCable cable, MeterTest test, TestLimits limits) {
         return test.conductor()
-                        .filter(reading -> !ReadingFindings.rangeTooSmall(
-                                reading, ReadingFindings.coreBand(cable, limits, test)))
+                        .filter(reading ->
+                                !ReadingFindings.rangeTooSmall(reading, ReadingFindings.coreBand(cable, limits, test)))
                         .isPresent()
                 && !ReadingFindings.voltageTooLow(limits, test)
                 && test.insulation()

@@ -22,8 +22,8 @@ final class Unchecked {
         add(missing, details.coldLeadConductor().isEmpty(), "conductor of the cold leads (voltage drop in them)");
         add(missing, details.places().isEmpty(), "places the cable passes (walls, closets, cabinets, joints)");
         if (code.isNec()) {
-            boolean counted =
-                    details.boxVolume().isPresent() && details.coldLeadConductor().isPresent();
+            boolean counted = details.boxVolume().isPresent()
+                    && details.coldLeadConductor().isPresent();
             add(missing, !counted, "volume of the box and conductor of the cold leads (box fill)");
             add(missing, details.embedding().isEmpty(), "in concrete or under a floor covering (ground-fault clauses)");
         }

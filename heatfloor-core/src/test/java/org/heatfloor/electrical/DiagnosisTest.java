@@ -24,7 +24,16 @@ class DiagnosisTest {
     /** How many series were judged, how many of them within the detectable range, and those put in a wrong class. */
     record Tally(int cases, int detectable, int named, List<String> wrong) {}
 
+    /** Worked out once for this test and the chapter's. */
     static Tally tally() {
+        return Once.TALLY;
+    }
+
+    private static final class Once {
+        static final Tally TALLY = counted();
+    }
+
+    private static Tally counted() {
         List<String> wrong = new ArrayList<>();
         int cases = 0;
         int detectable = 0;
@@ -228,9 +237,8 @@ class DiagnosisTest {
     @Test
     void theSensorIsProvedBeforeCoveringAndBeforeEnergising() {
         for (TestStage without : TestStage.values()) {
-            TestSeries series = everyStage(test -> test.stage() == without
-                    ? good(without).withScreen(Reading.of(Amounts.ohms(0.5)))
-                    : test);
+            TestSeries series = everyStage(
+                    test -> test.stage() == without ? good(without).withScreen(Reading.of(Amounts.ohms(0.5))) : test);
             assertThat(series.mayBeCovered()).isEqualTo(without != TestStage.FIXED_ON_MEMBRANE);
             assertThat(series.mayBeEnergised()).isEqualTo(without != TestStage.BEFORE_ENERGISING);
         }
@@ -291,8 +299,8 @@ class DiagnosisTest {
     /** A damaged screen is seen against what its length gives: 0.02 Ω/m over 50 m and two leads of 4 m, 1.16 Ω. */
     @Test
     void theScreenIsHeldAgainstItsLength() {
-        HeatingCable single = Cables.single("s50", 50, 500, 230)
-                .withScreen(CableScreen.of(Amounts.of(0.02, Units.OHM_PER_METRE)));
+        HeatingCable single =
+                Cables.single("s50", 50, 500, 230).withScreen(CableScreen.of(Amounts.of(0.02, Units.OHM_PER_METRE)));
         Band<?> band = plain().screenBand(single, Amounts.celsius(20)).orElseThrow();
         assertThat(band.low().getValue().doubleValue()).isCloseTo(0.8 * 1.16, within(1e-9));
         assertThat(band.nominal().getValue().doubleValue()).isCloseTo(1.16, within(1e-9));
@@ -303,19 +311,24 @@ class DiagnosisTest {
                     plain(),
                     List.of(MeterTest.at(TestStage.OUT_OF_THE_BOX, Amounts.celsius(20))
                             .withScreen(Reading.of(Amounts.ohms(each[0])))));
-            Severity expected = List.of(Severity.NOTE, Severity.WARNING, Severity.ERROR).get((int) each[1]);
+            Severity expected =
+                    List.of(Severity.NOTE, Severity.WARNING, Severity.ERROR).get((int) each[1]);
             assertThat(series.findings())
                     .filteredOn(f -> f.message().startsWith("screen"))
                     .singleElement()
                     .satisfies(f -> assertThat(f.severity()).isEqualTo(expected));
-            assertThat(series.diagnosis().fault())
-                    .isEqualTo(each[1] == 2 ? CableFault.SCREEN_OPEN : CableFault.NONE);
+            assertThat(series.diagnosis().fault()).isEqualTo(each[1] == 2 ? CableFault.SCREEN_OPEN : CableFault.NONE);
         }
-        HeatingCable twin = Cables.twin("t50", 50, 500, 230)
-                .withScreen(CableScreen.of(Amounts.of(0.02, Units.OHM_PER_METRE)));
-        assertThat(plain().screenBand(twin, Amounts.celsius(20)).orElseThrow().low().getValue().doubleValue())
+        HeatingCable twin =
+                Cables.twin("t50", 50, 500, 230).withScreen(CableScreen.of(Amounts.of(0.02, Units.OHM_PER_METRE)));
+        assertThat(plain().screenBand(twin, Amounts.celsius(20))
+                        .orElseThrow()
+                        .low()
+                        .getValue()
+                        .doubleValue())
                 .isEqualTo(0);
-        assertThat(plain().screenBand(Cables.twin("u", 50, 500, 230), Amounts.celsius(20))).isEmpty();
+        assertThat(plain().screenBand(Cables.twin("u", 50, 500, 230), Amounts.celsius(20)))
+                .isEmpty();
     }
 
     @Test

@@ -39,8 +39,7 @@ class EditionRulesTest {
                         cable,
                         details()
                                 .panelSet()
-                                .embedding(
-                                        rule.endsWith("concrete") ? Embedding.CONCRETE : Embedding.FLOOR_COVERING)
+                                .embedding(rule.endsWith("concrete") ? Embedding.CONCRETE : Embedding.FLOOR_COVERING)
                                 .heatedArea(Amounts.squareMetres(480 / Double.parseDouble(figure))));
             case "lead colour" -> design(code, cable, details().leadColour(LeadColour.valueOf(figure)));
             case "watts per metre" ->

@@ -40,7 +40,8 @@ final class EverySource {
         }
         all.addAll(CircuitDesign.of(usual, List.of(Cables.twin("huge", 500, 60 * volts, volts)))
                 .findings());
-        all.addAll(CircuitDesign.of(usual, List.of(Cables.twin("hot", 5, 500, volts))).findings());
+        all.addAll(CircuitDesign.of(usual, List.of(Cables.twin("hot", 5, 500, volts)))
+                .findings());
         all.addAll(CircuitDesign.of(
                         usual,
                         List.of(new HeatingCable(
@@ -105,8 +106,8 @@ final class EverySource {
 
     private static void series(ElectricalCode code, List<Finding> all) {
         HeatingCable cable = FaultCases.cable();
-        HeatingCable single = Cables.single("s", 50, 500, 230)
-                .withScreen(CableScreen.of(Amounts.of(0.02, Units.OHM_PER_METRE)));
+        HeatingCable single =
+                Cables.single("s", 50, 500, 230).withScreen(CableScreen.of(Amounts.of(0.02, Units.OHM_PER_METRE)));
         TestLimits limits = TestLimits.of(code, Alloy.of("CuNi44"));
         TestLimits sensed = limits.withSensor(new BetaThermistor(Amounts.ohms(10_000), Amounts.kelvins(3950)));
         MeterTest bare = MeterTest.at(TestStage.OUT_OF_THE_BOX, Amounts.celsius(20));
@@ -134,8 +135,8 @@ final class EverySource {
             }
         }
         all.addAll(TestSeries.of(cable, sensed, List.of(bare)).findings());
-        all.addAll(TestSeries.of(
-                        cable, limits, List.of(bare.withInsulation(Reading.above(Amounts.of(2, Units.GIGAOHM)))))
-                .findings());
+        all.addAll(
+                TestSeries.of(cable, limits, List.of(bare.withInsulation(Reading.above(Amounts.of(2, Units.GIGAOHM)))))
+                        .findings());
     }
 }

@@ -37,9 +37,7 @@ final class FaultCases {
 
         TestLimits limits() {
             TestLimits limits = TestLimits.of(ElectricalCode.of("IEC 60364"), Alloy.of(core));
-            return sensor
-                    ? limits.withSensor(new BetaThermistor(Amounts.ohms(10_000), Amounts.kelvins(3950)))
-                    : limits;
+            return sensor ? limits.withSensor(new BetaThermistor(Amounts.ohms(10_000), Amounts.kelvins(3950))) : limits;
         }
     }
 

@@ -96,9 +96,7 @@ class InstallationDetailsTest {
         CircuitDesign design = design(
                 "NEC 2023",
                 Cables.twin("long", 100, 960, 240),
-                everything()
-                        .controlZone(WetRoomZone.ZONE_1)
-                        .box(BoxFill.boxVolume("3 x 2 x 2 device"), false));
+                everything().controlZone(WetRoomZone.ZONE_1).box(BoxFill.boxVolume("3 x 2 x 2 device"), false));
         assertThat(about(design, "the contents need").orElseThrow().isError()).isTrue();
         assertThat(about(design, "may trip the residual").orElseThrow().severity())
                 .isEqualTo(Severity.WARNING);
@@ -194,8 +192,9 @@ class InstallationDetailsTest {
         });
         assertThat(about(together, "rated for 3 laid together (factor 0.7)")).isPresent();
         CircuitDesign apart = ofLoads(details().circuitsApart().build(), loads);
-        assertThat(apart.circuits()).hasSize(2).allSatisfy(c -> assertThat(c.ampacity().groupingFactor())
-                .isEqualTo(1));
+        assertThat(apart.circuits())
+                .hasSize(2)
+                .allSatisfy(c -> assertThat(c.ampacity().groupingFactor()).isEqualTo(1));
     }
 
     /** However many cables: no circuit is rated for fewer laid together than there are. */
@@ -216,7 +215,8 @@ class InstallationDetailsTest {
         double[] many = new double[25];
         java.util.Arrays.fill(many, 6);
         CircuitDesign beyond = ofLoads(InstallationDetails.NONE, many);
-        assertThat(about(beyond, "are more than the 20").orElseThrow().isError()).isTrue();
+        assertThat(about(beyond, "are more than the 20").orElseThrow().isError())
+                .isTrue();
     }
 
     @Test

@@ -29,8 +29,9 @@ class SourcesTest {
     private static boolean honest(Source source) {
         return switch (source.kind()) {
             case DOCUMENT, FROM_MEMORY ->
-                EDITION.matcher(source.text()).find() && (CLAUSE.matcher(source.text()).find()
-                        || source.text().contains("clause not given"));
+                EDITION.matcher(source.text()).find()
+                        && (CLAUSE.matcher(source.text()).find()
+                                || source.text().contains("clause not given"));
             case COMMON_PRACTICE -> source.toString().startsWith("common practice, no source: ");
             case DERIVED, BRIEF -> false;
         };
@@ -130,7 +131,8 @@ class SourcesTest {
             for (ConductorSize size : code.conductorSizes()) {
                 sources.add(code.dropSource(size));
                 for (String method : code.installationMethods()) {
-                    sources.addAll(code.ampacity(size, method, Amounts.celsius(40), 3).sources());
+                    sources.addAll(
+                            code.ampacity(size, method, Amounts.celsius(40), 3).sources());
                 }
             }
         }

@@ -45,8 +45,7 @@ class TablesTest {
     /** The tables above are all there are. */
     @Test
     void everyTableHasAChecksum() throws IOException {
-        java.nio.file.Path folder =
-                java.nio.file.Path.of("src", "main", "resources", "org", "heatfloor", "electrical");
+        java.nio.file.Path folder = java.nio.file.Path.of("src", "main", "resources", "org", "heatfloor", "electrical");
         try (java.util.stream.Stream<java.nio.file.Path> files = java.nio.file.Files.list(folder)) {
             assertThat(files.map(f -> f.getFileName().toString()))
                     .containsExactlyInAnyOrder(
