@@ -100,7 +100,8 @@ public record TestSeries(
     /**
      * Whether the cable may be covered: core and insulation tested out of the box and on the membrane, there with its screen
      * and with the floor sensor where one is stated (neither can be reached under the tile), with no fault and no failed
-     * reading.
+     * reading. A failed reading that the diagnosis does not call a fault counts no more once the whole test was repeated at
+     * its stage.
      *
      * @return true if so
      */
@@ -130,9 +131,27 @@ public record TestSeries(
 
     private boolean passedThrough(TestStage stage) {
         boolean noFault = diagnosis.fault() == CableFault.NONE || diagnosis.fault() == CableFault.INSULATION_FALLING;
+        boolean tagBelongs = limits.factoryReading()
+                .map(read -> !tag(cable, limits, read).isError())
+                .orElse(true);
+        boolean readingsPass = tests.stream()
+                .filter(test -> !repeated(test))
+                .flatMap(test -> ReadingFindings.of(cable, limits, test).stream())
+                .noneMatch(Finding::isError);
         return noFault
-                && findings.stream().noneMatch(Finding::isError)
+                && tagBelongs
+                && readingsPass
                 && stages(cable, limits, tests).containsAll(EnumSet.range(TestStage.OUT_OF_THE_BOX, stage));
+    }
+
+    /** A later test of the same stage read all that this one did. */
+    private boolean repeated(MeterTest test) {
+        return tests.subList(tests.indexOf(test) + 1, tests.size()).stream()
+                .filter(later -> later.stage() == test.stage())
+                .anyMatch(later -> (test.conductor().isEmpty() || later.conductor().isPresent())
+                        && (test.insulation().isEmpty() || later.insulation().isPresent())
+                        && (test.screen().isEmpty() || later.screen().isPresent())
+                        && (test.sensor().isEmpty() || later.sensor().isPresent()));
     }
 
     private static Finding unmeasured(HeatingCable cable, MeterTest test, String what) {
