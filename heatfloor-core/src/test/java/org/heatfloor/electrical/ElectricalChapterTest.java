@@ -225,6 +225,65 @@ class ElectricalChapterTest {
         prints("wrong by %.0f K would explain", Resolution.UNCHECKED_KELVINS);
     }
 
+    private static double limit(String code, RuleTopic topic, javax.measure.Unit<?> unit) {
+        return limitIn(ElectricalCode.of(code).rule(topic).orElseThrow(), unit);
+    }
+
+    private static <Q extends javax.measure.Quantity<Q>> double limitIn(CodeRule rule, javax.measure.Unit<Q> unit) {
+        return Given.in(rule.limit(unit), unit);
+    }
+
+    @Test
+    void limitsAreAsPrinted() {
+        prints(
+                "Limits %.0f %% (IEC, BS) and %.0f %% (NEC, advice)",
+                limit("IEC 60364", RuleTopic.VOLTAGE_DROP, Units.PERCENT),
+                limit("NEC 2023", RuleTopic.VOLTAGE_DROP, Units.PERCENT));
+        prints("%.0f mA (BS 7671", limit("BS 7671:2018", RuleTopic.RESIDUAL_CURRENT, Units.MILLIAMPERE));
+        prints("interrupter, %.0f mA (NEC", limit("NEC 2023", RuleTopic.RESIDUAL_CURRENT, Units.MILLIAMPERE));
+        prints("against %.0f %% of the device's rating", limit("BS 7671:2018", RuleTopic.LEAKAGE_SHARE, Units.PERCENT));
+        prints("Least insulation %.0f MΩ", limit("IEC 60364", RuleTopic.INSULATION_RESISTANCE, Units.MEGAOHM));
+        prints(
+                "(core to screen, %.0f V)", limit("IEC 60364", RuleTopic.INSULATION_TEST_VOLTAGE, Units.VOLT));
+        prints("%.2f·I` for conductor", limit("NEC 2023", RuleTopic.CONTINUOUS_LOAD_DEVICE, Units.ONE));
+        prints("%.0f A for an\n   element", limit("NEC 2023", RuleTopic.ELEMENT_PROTECTION, Units.AMPERE));
+        prints("%.0f A where several", limit("NEC 2023", RuleTopic.SEVERAL_OUTLETS, Units.AMPERE));
+        prints("| %.0f A of one cable |", limit("NEC 2023", RuleTopic.SUBDIVISION, Units.AMPERE));
+        prints("| %.0f W/m in concrete |", limit("NEC 2011", RuleTopic.LINEAR_POWER, Units.WATT_PER_METRE));
+        prints("| %.0f mm between runs", limit("NEC 2011", RuleTopic.RUN_SPACING, Units.MILLIMETRE));
+        prints(
+                "| %.0f W/m² of panel sets in concrete |",
+                limit("NEC 2011", RuleTopic.PANEL_DENSITY_IN_CONCRETE, Units.WATT_PER_SQUARE_METRE));
+        prints(
+                "| %.0f W/m² of panel sets under covering |",
+                limit("NEC 2011", RuleTopic.PANEL_DENSITY_UNDER_COVERING, Units.WATT_PER_SQUARE_METRE));
+        prints(
+                "%.0f K apart",
+                Given.in(FaultCases.limits("CuNi44").sensorTolerance(), Units.KELVIN_DIFFERENCE));
+        double[] band = ScreenKernel.band(1, 1, 20);
+        prints("within %.0f %% and %.1f Ω", 100 * (1 - band[0]), band[2] - 1 - (1 - band[0]));
+        double[] nick = simulated(SimulatedFault.Nick.class, n -> Given.in(n.contact(), Units.MEGAOHM));
+        double[] touch = simulated(SimulatedFault.Shorted.class, f -> 100 * f.fraction());
+        double[] other = simulated(SimulatedFault.WrongCable.class, f -> 100 * f.ratio());
+        double[] thermometer = simulated(
+                SimulatedFault.Thermometer.class, f -> Math.abs(Given.in(f.offset(), Units.KELVIN_DIFFERENCE)));
+        prints("nick of %.0f Ω to %.0f MΩ", nick[0], nick[1]);
+        prints("short at %.0f %% to %.0f %% of the length", touch[0], touch[1]);
+        prints("another cable of %.0f %% to %.0f %% of the", other[0], other[1]);
+        prints("thermometer off by %.0f K to %.0f K", thermometer[0], thermometer[1]);
+    }
+
+    private static <T extends SimulatedFault> double[] simulated(
+            Class<T> kind, java.util.function.ToDoubleFunction<T> figure) {
+        java.util.DoubleSummaryStatistics range = FaultCases.all(FaultCases.sites().get(0)).stream()
+                .map(FaultCases.Case::fault)
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .mapToDouble(figure)
+                .summaryStatistics();
+        return new double[] {range.getMin(), range.getMax()};
+    }
+
     @Test
     void betaLawOffItsPoints() {
         BetaThermistor beta = SensorCurveTest.beta(3435);
