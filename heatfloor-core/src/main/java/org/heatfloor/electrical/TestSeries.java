@@ -148,7 +148,8 @@ public record TestSeries(
     private boolean repeated(MeterTest test) {
         return tests.subList(tests.indexOf(test) + 1, tests.size()).stream()
                 .filter(later -> later.stage() == test.stage())
-                .anyMatch(later -> (test.conductor().isEmpty() || later.conductor().isPresent())
+                .anyMatch(later -> (test.conductor().isEmpty()
+                                || later.conductor().isPresent())
                         && (test.insulation().isEmpty() || later.insulation().isPresent())
                         && (test.screen().isEmpty() || later.screen().isPresent())
                         && (test.sensor().isEmpty() || later.sensor().isPresent()));

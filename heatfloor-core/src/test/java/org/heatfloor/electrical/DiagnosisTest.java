@@ -366,8 +366,8 @@ class DiagnosisTest {
         assertThat(mayBeCovered(first, fixed, again)).isTrue();
         assertThat(mayBeCovered(first, fixed, MeterTest.at(TestStage.FIXED_ON_MEMBRANE, Amounts.celsius(20))))
                 .isFalse();
-        MeterTest nicked = fixed.withConductor(Reading.of(Amounts.ohms(inside)))
-                .withInsulation(Reading.of(Amounts.ohms(1000)));
+        MeterTest nicked =
+                fixed.withConductor(Reading.of(Amounts.ohms(inside))).withInsulation(Reading.of(Amounts.ohms(1000)));
         assertThat(mayBeCovered(first, nicked, again)).isFalse();
     }
 

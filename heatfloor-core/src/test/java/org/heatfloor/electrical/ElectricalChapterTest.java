@@ -243,8 +243,7 @@ class ElectricalChapterTest {
         prints("interrupter, %.0f mA (NEC", limit("NEC 2023", RuleTopic.RESIDUAL_CURRENT, Units.MILLIAMPERE));
         prints("against %.0f %% of the device's rating", limit("BS 7671:2018", RuleTopic.LEAKAGE_SHARE, Units.PERCENT));
         prints("Least insulation %.0f MΩ", limit("IEC 60364", RuleTopic.INSULATION_RESISTANCE, Units.MEGAOHM));
-        prints(
-                "(core to screen, %.0f V)", limit("IEC 60364", RuleTopic.INSULATION_TEST_VOLTAGE, Units.VOLT));
+        prints("(core to screen, %.0f V)", limit("IEC 60364", RuleTopic.INSULATION_TEST_VOLTAGE, Units.VOLT));
         prints("%.2f·I` for conductor", limit("NEC 2023", RuleTopic.CONTINUOUS_LOAD_DEVICE, Units.ONE));
         prints("%.0f A for an\n   element", limit("NEC 2023", RuleTopic.ELEMENT_PROTECTION, Units.AMPERE));
         prints("%.0f A where several", limit("NEC 2023", RuleTopic.SEVERAL_OUTLETS, Units.AMPERE));
@@ -257,9 +256,7 @@ class ElectricalChapterTest {
         prints(
                 "| %.0f W/m² of panel sets under covering |",
                 limit("NEC 2011", RuleTopic.PANEL_DENSITY_UNDER_COVERING, Units.WATT_PER_SQUARE_METRE));
-        prints(
-                "%.0f K apart",
-                Given.in(FaultCases.limits("CuNi44").sensorTolerance(), Units.KELVIN_DIFFERENCE));
+        prints("%.0f K apart", Given.in(FaultCases.limits("CuNi44").sensorTolerance(), Units.KELVIN_DIFFERENCE));
         double[] band = ScreenKernel.band(1, 1, 20);
         prints("within %.0f %% and %.1f Ω", 100 * (1 - band[0]), band[2] - 1 - (1 - band[0]));
         double[] nick = simulated(SimulatedFault.Nick.class, n -> Given.in(n.contact(), Units.MEGAOHM));
@@ -275,7 +272,9 @@ class ElectricalChapterTest {
 
     private static <T extends SimulatedFault> double[] simulated(
             Class<T> kind, java.util.function.ToDoubleFunction<T> figure) {
-        java.util.DoubleSummaryStatistics range = FaultCases.all(FaultCases.sites().get(0)).stream()
+        java.util.DoubleSummaryStatistics range = FaultCases.all(
+                        FaultCases.sites().get(0))
+                .stream()
                 .map(FaultCases.Case::fault)
                 .filter(kind::isInstance)
                 .map(kind::cast)
