@@ -2,7 +2,10 @@ package org.heatfloor.electrical;
 
 /** What a series of readings points to. */
 public enum CableFault {
-    /** Nothing: every reading lies in its band and none has moved. */
+    /**
+     * No fault that could be told from tolerance: what tolerance, meter and thermometer explain covers every reading. A fault
+     * smaller than the {@link Resolution} of the limits may be there.
+     */
     NONE,
     /** The core is open: cut through, or a joint with the cold lead has parted. */
     OPEN_CORE,
@@ -14,8 +17,16 @@ public enum CableFault {
     SHORTED_CORE,
     /** The core has become longer or worse: a bad joint, a partly broken core. */
     RESISTANCE_RISEN,
-    /** The resistance never matched the label: another cable, another voltage, or two cables measured together. */
+    /**
+     * Another cable than the label says, or one for another voltage: too high a resistance from the first test on, or, where
+     * the maker's reading on the cable's own tag is known, a tag that does not belong to the label.
+     */
     WRONG_CABLE,
+    /**
+     * Too low a resistance from the first test on, and no maker's reading to compare with: another cable, two cables measured
+     * together, or conductors that touch already. The core's resistance alone cannot tell these apart.
+     */
+    WRONG_CABLE_OR_SHORT,
     /** The thermometer was wrong, or stood elsewhere than the cable; where the core cannot tell, or the sensor. */
     WRONG_TEMPERATURE,
     /** The sensor is of another kind than stated, or damaged. */
@@ -25,5 +36,7 @@ public enum CableFault {
     /** The sensor's circuit is short. */
     SENSOR_SHORT,
     /** The screen is open: no path for a fault current. */
-    SCREEN_OPEN
+    SCREEN_OPEN,
+    /** Something moved that more than one fault would explain, or a meter's range was too small: test again. */
+    UNDECIDED
 }

@@ -22,10 +22,11 @@ final class CableFindings {
 
     private CableFindings() {}
 
-    static List<Finding> of(Supply supply, HeatingCable cable) {
+    static List<Finding> of(Supply supply, HeatingCable cable, InstallationDetails details) {
         ElectricalCode code = supply.code();
         List<Finding> findings = new ArrayList<>();
         voltage(supply, cable, findings);
+        findings.addAll(ScreenFindings.of(code, cable, details));
         code.rule(RuleTopic.COLD_LEAD_LENGTH).ifPresent(rule -> {
             double least = code.limit(RuleTopic.COLD_LEAD_LENGTH, Units.METRE);
             if (!(Si.in("cold lead", cable.coldLead(), Units.METRE) >= least - 1e-9)) {
@@ -40,7 +41,7 @@ final class CableFindings {
         });
         code.rule(RuleTopic.LINEAR_POWER).ifPresent(rule -> {
             double most = code.limit(RuleTopic.LINEAR_POWER, Units.WATT_PER_METRE);
-            if (!(cable.watts() / cable.metres() <= most)) {
+            if (EditionFindings.inConcrete(details) && !(cable.watts() / cable.metres() <= most)) {
                 findings.add(Finding.of(
                         Severity.ERROR,
                         cable.name(),
@@ -86,7 +87,7 @@ final class CableFindings {
                     on + "count on that power and ask the cable's maker",
                     power,
                     cable.power(),
-                    Source.derived("power goes with the square of the voltage")));
+                    Source.document(Ohm.TEXTBOOK, "ch. 2 (power goes with the square of the voltage)")));
         }
     }
 }

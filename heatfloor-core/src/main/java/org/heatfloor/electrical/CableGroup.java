@@ -87,7 +87,7 @@ public record CableGroup(
                     Severity.ERROR,
                     "cable group",
                     "cables of different rated voltages stand in parallel on one supply; all but one voltage is wrong",
-                    Source.derived("in parallel every cable has the same voltage")));
+                    Source.document(Ohm.TEXTBOOK, "ch. 5 (in parallel every cable has the same voltage)")));
         }
         return new CableGroup(
                 connection,
@@ -113,6 +113,6 @@ public record CableGroup(
                 "cable group",
                 "heating cables are never joined in series: the voltage divides by resistance and no cable keeps its"
                         + " rating (" + each + "); join them in parallel, each at its rated voltage",
-                Source.derived("U divides as R in a series circuit; a cable is listed for its rated voltage only"));
+                Source.document(Ohm.TEXTBOOK, "ch. 5 (in series the voltage divides by resistance)"));
     }
 }

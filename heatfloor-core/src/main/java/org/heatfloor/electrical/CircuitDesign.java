@@ -40,7 +40,8 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
     /**
      * Puts cables on the fewest circuits the supply's conductor and code allow and sizes each. The protective device is the
      * least standard rating that is not below the design current; it is not above what the conductor allows by the code's
-     * rounding rule. Where a single cable is too much for the conductor, its circuit has no protective device and an error
+     * rounding rule. Circuits count as laid together unless {@link InstallationDetails#circuitsApart} says otherwise: the
+     * grouping factor is that of their own number, or of the supply's where that is greater. Where a single cable is too much for the conductor, its circuit has no protective device and an error
      * says which conductor would do.
      *
      * @param supply the supply
@@ -49,7 +50,7 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
      * @throws IllegalArgumentException if there are no cables or more than 100
      */
     public static CircuitDesign of(Supply supply, List<HeatingCable> cables) {
-        return of(supply, cables, Optional.empty());
+        return of(supply, cables, InstallationDetails.NONE);
     }
 
     /**
@@ -63,10 +64,21 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
      * @throws IllegalArgumentException if there are no cables or more than 100
      */
     public static CircuitDesign of(Supply supply, List<HeatingCable> cables, ControlDevice control) {
-        return of(supply, cables, Optional.of(control));
+        return of(supply, cables, InstallationDetails.builder().control(control).build());
     }
 
-    private static CircuitDesign of(Supply supply, List<HeatingCable> cables, Optional<ControlDevice> control) {
+    /**
+     * As {@link #of(Supply, List)}, with what else is known of the installation. Leakage budget, box fill, cold leads, the
+     * place of the control, the cable's screen and way, and the limits of the edition in force are judged where their data
+     * are given; a finding names what was not.
+     *
+     * @param supply the supply
+     * @param cables the cables, 1 to 100; the same name may occur more than once
+     * @param details what else is known
+     * @return circuits and findings
+     * @throws IllegalArgumentException if there are no cables or more than 100, or the cold leads' conductor is in no table
+     */
+    public static CircuitDesign of(Supply supply, List<HeatingCable> cables, InstallationDetails details) {
         if (cables.isEmpty() || cables.size() > 100) {
             throw new IllegalArgumentException("cables: " + cables.size() + " were given; 1 to 100 are expected");
         }
@@ -74,26 +86,29 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
         double[] amperes = cables.stream()
                 .mapToDouble(cable -> supply.volts() / Ohm.resistance(cable.volts(), cable.watts()))
                 .toArray();
-        Ampacity ampacity = supply.ampacity();
-        double switched = control.map(ControlDevice::amperes).orElse(Double.POSITIVE_INFINITY);
-        double capacity = Math.min(CircuitSizing.capacity(code, ampacity, true), switched);
-        List<List<Integer>> shares = CircuitSplit.of(amperes, capacity);
+        CircuitSharing sharing = CircuitSharing.of(supply, amperes, details);
+        Supply placed = sharing.supply();
 
-        List<Finding> findings = new ArrayList<>(SupplyFindings.of(supply, shares.size()));
-        cables.stream().distinct().forEach(cable -> findings.addAll(CableFindings.of(supply, cable)));
-        if (shares.size() > 1) {
-            findings.add(SupplyFindings.split(supply, shares.size(), amperes, capacity));
+        List<Finding> findings = new ArrayList<>(SupplyFindings.of(supply, sharing));
+        cables.stream().distinct().forEach(cable -> findings.addAll(CableFindings.of(supply, cable, details)));
+        findings.addAll(EditionFindings.of(supply, cables, details));
+        details.places().ifPresent(places -> findings.addAll(PlaceFindings.of(code, places)));
+        findings.addAll(RoomFindings.of(code, details));
+        if (sharing.shares().size() > 1) {
+            findings.add(SupplyFindings.split(supply, sharing.shares().size(), amperes, sharing.capacityAmperes()));
         }
         List<Circuit> circuits = new ArrayList<>();
-        for (List<Integer> share : shares) {
+        for (List<Integer> share : sharing.shares()) {
             String name = "circuit " + (circuits.size() + 1);
             List<HeatingCable> onCircuit = share.stream().map(cables::get).toList();
             double load = share.stream().mapToDouble(i -> amperes[i]).sum();
-            Circuit circuit = circuit(supply, ampacity, name, onCircuit, load);
+            Circuit circuit = circuit(supply, sharing.ampacity(), name, onCircuit, load);
             circuits.add(circuit);
-            findings.addAll(CircuitFindings.of(supply, circuit, onCircuit));
-            control.ifPresent(device -> findings.addAll(ControlFindings.of(supply, circuit, device)));
+            findings.addAll(CircuitFindings.of(placed, circuit, onCircuit));
+            details.control().ifPresent(device -> findings.addAll(ControlFindings.of(supply, circuit, device)));
+            findings.addAll(BoxFindings.of(supply, circuit, onCircuit, details));
         }
+        Unchecked.of(code, cables, details).ifPresent(findings::add);
         return new CircuitDesign(supply, circuits, findings);
     }
 

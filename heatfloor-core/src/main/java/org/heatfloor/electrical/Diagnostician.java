@@ -1,17 +1,14 @@
 package org.heatfloor.electrical;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 
 /**
  * From a series of readings to the class of fault, one fault at a time, the most dangerous first: an open core, failed
- * insulation, a temperature that cannot be right, a core that never was or no longer is what the label says, sensor,
- * screen, and insulation that falls. The core's resistance is compared with the label (band of the tolerance, widened by
- * the meter's accuracy) and with the first test (drift), because damage shows as a change.
+ * insulation, a temperature that cannot be right, a core that no longer is or never was what the label says ({@link
+ * CoreTrend}), screen, insulation that falls.
  */
 final class Diagnostician {
 
@@ -34,22 +31,18 @@ final class Diagnostician {
                 .or(self::insulation)
                 .or(self::sensorEnds)
                 .or(self::temperature)
-                .or(self::core)
+                .or(() -> CoreTrend.of(cable, figures, tests))
                 .or(self::screen)
                 .or(self::falling)
-                .orElseGet(() -> new Diagnosis(
-                        CableFault.NONE,
-                        Optional.empty(),
-                        "every reading lies in its band and none has moved",
-                        Optional.empty()));
+                .or(self::rangeTooSmall)
+                .orElseGet(self::none);
     }
 
     private Optional<Diagnosis> open() {
         for (MeterTest test : tests) {
             if (test.conductor().isPresent()) {
                 Reading reading = test.conductor().get();
-                if (reading.ohms() > OPEN_FACTOR * figures.label()
-                        || (reading.overRange() && reading.ohms() > figures.label())) {
+                if (reading.ohms() >= OPEN_FACTOR * figures.label()) {
                     return Optional.of(Diagnosis.of(
                             CableFault.OPEN_CORE,
                             test.stage(),
@@ -107,10 +100,37 @@ final class Diagnostician {
         return Optional.empty();
     }
 
+    /** A meter that shows more than its range, where the range ends too low for an open core. */
+    private Optional<Diagnosis> rangeTooSmall() {
+        return tests.stream()
+                .filter(test -> test.conductor().filter(Reading::overRange).isPresent())
+                .findFirst()
+                .map(
+                        test -> Diagnosis.of(
+                                CableFault.UNDECIDED,
+                                test.stage(),
+                                "the core is above the meter's range " + TestSeries.words(test.stage())
+                                        + ", which ends too low to tell an open core from another cable: choose a greater range"));
+    }
+
+    private Diagnosis none() {
+        Resolution resolution = figures.resolution();
+        String part = cable.conductors() == 2
+                ? "a touch in the last " + QuantityText.number((1 - resolution.shortened()) * cable.metres(), 1) + " m"
+                : "a bridge of less than " + QuantityText.number(100 * (1 - resolution.shortened()), 1) + " % of it";
+        return new Diagnosis(
+                CableFault.NONE,
+                Optional.empty(),
+                "tolerance, meter and thermometer explain every reading; what is smaller cannot be told from tolerance: "
+                        + part + ", or another cable of " + QuantityText.number(100 * resolution.low(), 1) + " % to "
+                        + QuantityText.number(100 * resolution.high(), 1) + " % of the label's resistance",
+                Optional.empty());
+    }
+
     /** Sensor and thermometer disagree: the core tells which is right where its coefficient is large enough. */
     private Optional<Diagnosis> temperature() {
         for (MeterTest test : tests) {
-            OptionalDouble sensed = sensed(test);
+            OptionalDouble sensed = figures.sensed(test);
             if (sensed.isEmpty() || Math.abs(sensed.getAsDouble() - test.celsius()) <= figures.sensorKelvins()) {
                 continue;
             }
@@ -140,70 +160,10 @@ final class Diagnostician {
         return Optional.empty();
     }
 
-    private Optional<Diagnosis> core() {
-        List<MeterTest> read =
-                tests.stream().filter(test -> test.conductor().isPresent()).toList();
-        if (read.isEmpty()) {
-            return Optional.empty();
-        }
-        double first = ratio(read.get(0), read.get(0).celsius());
-        if (!figures.inBand(first)) {
-            return Optional.of(
-                    Diagnosis.of(CableFault.WRONG_CABLE, read.get(0).stage(), RatioWords.atFirst(cable, first)));
-        }
-        List<Double> ratios = new ArrayList<>();
-        read.forEach(test -> ratios.add(ratio(test, test.celsius())));
-        for (int i = 1; i < read.size(); i++) {
-            double change = ratios.get(i) / first;
-            if (figures.inBand(ratios.get(i)) && Math.abs(change - 1) <= figures.drift()) {
-                continue;
-            }
-            // Damage does not heal: a reading that comes back on its own was taken at another temperature than
-            // recorded.
-            boolean healed = i + 1 < read.size()
-                    && ratios.subList(i + 1, read.size()).stream()
-                            .allMatch(later -> figures.inBand(later) && Math.abs(later / first - 1) <= figures.drift());
-            TestStage stage = read.get(i).stage();
-            if (healed) {
-                return Optional.of(Diagnosis.of(
-                        CableFault.WRONG_TEMPERATURE,
-                        stage,
-                        "the core reads " + QuantityText.number(100 * change, 1) + " % of the first test "
-                                + TestSeries.words(stage)
-                                + " and is right again later: the temperature recorded was not"
-                                + " the cable's, or the meter's leads had a bad contact"));
-            }
-            return Optional.of(change < 1 ? shorter(stage, change) : risen(stage, change));
-        }
-        return Optional.empty();
-    }
-
-    private Diagnosis shorter(TestStage stage, double change) {
-        String where = cable.conductors() == 2
-                ? "its conductors touch about " + QuantityText.number(change * cable.metres(), 1)
-                        + " m from the cold lead"
-                : "part of it is bridged";
-        return new Diagnosis(
-                CableFault.SHORTED_CORE,
-                Optional.of(stage),
-                "the core has fallen to " + QuantityText.number(100 * change, 1) + " % of the first test "
-                        + TestSeries.words(stage) + ": " + where
-                        + ", or cable was cut off; it would overheat: do not energise",
-                cable.conductors() == 2 ? Optional.of(Amounts.metres(change * cable.metres())) : Optional.empty());
-    }
-
-    private static Diagnosis risen(TestStage stage, double change) {
-        return Diagnosis.of(
-                CableFault.RESISTANCE_RISEN,
-                stage,
-                "the core has risen to " + QuantityText.number(100 * change, 1) + " % of the first test "
-                        + TestSeries.words(stage) + ": a bad joint or a partly broken core that would run hot");
-    }
-
     private Optional<Diagnosis> screen() {
         for (MeterTest test : tests) {
             if (test.screen().isPresent()
-                    && (test.screen().get().overRange() || test.screen().get().ohms() > figures.screenMost())) {
+                    && !figures.screened(test.screen().get(), cable.conductors(), test.celsius())) {
                 return Optional.of(Diagnosis.of(
                         CableFault.SCREEN_OPEN,
                         test.stage(),
@@ -237,19 +197,12 @@ final class Diagnostician {
         return Optional.empty();
     }
 
-    private OptionalDouble sensed(MeterTest test) {
-        return figures.sensor().isEmpty() || test.sensor().isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        figures.sensor().get().celsius(test.sensor().get().ohms()));
-    }
-
     /** The core's ratio by the tests whose sensor and thermometer agree. */
     private OptionalDouble reference() {
         return tests.stream()
                 .filter(test -> test.conductor().isPresent())
-                .filter(test -> sensed(test).isPresent()
-                        && Math.abs(sensed(test).getAsDouble() - test.celsius()) <= figures.sensorKelvins())
+                .filter(test -> figures.sensed(test).isPresent()
+                        && Math.abs(figures.sensed(test).getAsDouble() - test.celsius()) <= figures.sensorKelvins())
                 .mapToDouble(test -> ratio(test, test.celsius()))
                 .average();
     }

@@ -249,6 +249,11 @@ public final class ElectricalCode {
         return required(RuleTopic.CONTINUOUS_LOAD_CONDUCTOR).source().text().contains("424.4(B)");
     }
 
+    /** 424.38(A): 2011 keeps a cable in the room it starts in, the later editions let it leave. */
+    boolean keepsCableInItsRoom() {
+        return name.equals("NEC 2011");
+    }
+
     boolean isNominal(double volts) {
         return Arrays.stream(nominalVolts).anyMatch(nominal -> Math.abs(volts / nominal - 1) < 1e-9);
     }

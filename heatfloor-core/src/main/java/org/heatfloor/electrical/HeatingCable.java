@@ -1,5 +1,7 @@
 package org.heatfloor.electrical;
 
+import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.ElectricPotential;
@@ -23,6 +25,7 @@ import org.heatfloor.quantity.Units;
  * @param voltage rated voltage
  * @param diameter outside diameter
  * @param coldLead length of one cold lead (American: nonheating lead); zero where there is none
+ * @param screen its screen, or that it has none; empty where nothing is known of it
  */
 public record HeatingCable(
         String name,
@@ -31,7 +34,8 @@ public record HeatingCable(
         Quantity<Power> power,
         Quantity<ElectricPotential> voltage,
         Quantity<Length> diameter,
-        Quantity<Length> coldLead) {
+        Quantity<Length> coldLead,
+        Optional<CableScreen> screen) {
 
     /**
      * Checks the figures.
@@ -43,11 +47,13 @@ public record HeatingCable(
      * @param voltage rated voltage
      * @param diameter outside diameter
      * @param coldLead length of one cold lead (American: nonheating lead); zero where there is none
+     * @param screen its screen, or that it has none; empty where nothing is known of it
      * @throws IllegalArgumentException if the name is blank; conductors is not 1 or 2; the length is not above 0 and at
      *     most 1000 m; the power not above 0 and at most 100 kW; the voltage not above 0 and at most 1000 V; the diameter
      *     not above 0 and at most 50 mm; the cold lead negative or above 200 m
      */
     public HeatingCable {
+        Objects.requireNonNull(screen, "screen");
         if (name.isBlank()) {
             throw new IllegalArgumentException("cable name: blank; a name is expected");
         }
@@ -60,6 +66,50 @@ public record HeatingCable(
         above("cable " + name + " voltage", voltage, Units.VOLT, 1000);
         above("cable " + name + " diameter", diameter, Units.MILLIMETRE, 50);
         Si.within("cable " + name + " cold lead", coldLead, Units.METRE, 0, 200);
+    }
+
+    /**
+     * A cable of whose screen nothing is known.
+     *
+     * @param name the name its owner gives it
+     * @param conductors 1 for a cable with a cold lead at both ends, 2 for a cable closed at its far end
+     * @param length length of the heating part
+     * @param power rated power
+     * @param voltage rated voltage
+     * @param diameter outside diameter
+     * @param coldLead length of one cold lead; zero where there is none
+     * @throws IllegalArgumentException as the constructor with a screen
+     */
+    public HeatingCable(
+            String name,
+            int conductors,
+            Quantity<Length> length,
+            Quantity<Power> power,
+            Quantity<ElectricPotential> voltage,
+            Quantity<Length> diameter,
+            Quantity<Length> coldLead) {
+        this(name, conductors, length, power, voltage, diameter, coldLead, Optional.empty());
+    }
+
+    /**
+     * The same cable with its screen stated.
+     *
+     * @param stated its screen, or {@link CableScreen#NONE}
+     * @return the cable
+     */
+    public HeatingCable withScreen(CableScreen stated) {
+        return new HeatingCable(name, conductors, length, power, voltage, diameter, coldLead, Optional.of(stated));
+    }
+
+    /**
+     * The same cable under another name.
+     *
+     * @param other the name
+     * @return the cable
+     * @throws IllegalArgumentException if the name is blank
+     */
+    public HeatingCable named(String other) {
+        return new HeatingCable(other, conductors, length, power, voltage, diameter, coldLead, screen);
     }
 
     private static <Q extends Quantity<Q>> void above(String what, Quantity<Q> quantity, Unit<Q> unit, double most) {

@@ -3,6 +3,8 @@ package org.heatfloor.electrical;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricResistance;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
@@ -42,13 +44,35 @@ public final class MeterSimulator {
         return new MeterSimulator(figures, seed).draw(fault);
     }
 
-    private List<MeterTest> draw(SimulatedFault fault) {
+    /**
+     * What the maker would have written on the tag of the cable that {@link #tests} draws from the same seed: its resistance
+     * at 20 °C before any damage, read with a meter of the same accuracy.
+     *
+     * @param cable the cable
+     * @param limits tolerance and meter accuracy to draw from
+     * @param fault what is wrong with it; another cable carries its own tag
+     * @param seed the seed
+     * @return the reading
+     */
+    public static Quantity<ElectricResistance> factoryReading(
+            HeatingCable cable, TestLimits limits, SimulatedFault fault, long seed) {
+        return Amounts.ohms(factoryOhms(TestFigures.of(cable, limits), fault, seed));
+    }
+
+    static double factoryOhms(TestFigures figures, SimulatedFault fault, long seed) {
+        double at20 = new MeterSimulator(figures, seed).at20(fault);
+        return at20 * new MeterSimulator(figures, ~seed).metered();
+    }
+
+    private double at20(SimulatedFault fault) {
         double low = figures.low();
         double high = figures.high();
         double at20 = figures.label() * (low + (high - low) * random.nextDouble());
-        if (fault instanceof SimulatedFault.WrongCable wrong) {
-            at20 *= wrong.ratio();
-        }
+        return fault instanceof SimulatedFault.WrongCable wrong ? at20 * wrong.ratio() : at20;
+    }
+
+    private List<MeterTest> draw(SimulatedFault fault) {
+        double at20 = at20(fault);
         double insulation = 50e6 * Math.pow(100, random.nextDouble());
         List<MeterTest> tests = new ArrayList<>();
         for (TestStage stage : TestStage.values()) {
@@ -72,6 +96,7 @@ public final class MeterSimulator {
         } else if (fault instanceof SimulatedFault.Thermometer thermometer && stage == thermometer.at()) {
             shown += Si.in("offset", thermometer.offset(), Units.KELVIN_DIFFERENCE);
         }
+        boolean screenOpen = fault instanceof SimulatedFault.BrokenScreen broken && stage.compareTo(broken.from()) >= 0;
         double loop = core + figures.leads();
         MeterTest test = MeterTest.at(stage, Amounts.celsius(shown))
                 .withConductor(
@@ -79,13 +104,24 @@ public final class MeterSimulator {
                                 ? Reading.above(Amounts.ohms(OPEN_RANGE_OHMS))
                                 : Reading.of(Amounts.ohms(loop * metered())))
                 .withInsulation(Reading.of(Amounts.ohms(leak * metered())))
-                .withScreen(Reading.of(Amounts.ohms(0.2 + random.nextDouble())));
+                .withScreen(screen(screenOpen, celsius));
         if (figures.sensor().isEmpty()) {
             return test;
         }
         double floor = celsius - 1 + 2 * random.nextDouble();
         double sensor = figures.sensor().get().ohms(floor);
         return test.withSensor(Reading.of(Amounts.ohms(sensor * (1 + 0.005 * normal()))));
+    }
+
+    private Reading screen(boolean open, double celsius) {
+        double contact = random.nextDouble();
+        if (open) {
+            return Reading.above(Amounts.ohms(OPEN_RANGE_OHMS));
+        }
+        return Reading.of(Amounts.ohms(
+                figures.screenAt20().isPresent()
+                        ? ScreenKernel.band(figures.screenAt20().getAsDouble(), 1, celsius)[1] + 0.3 * contact
+                        : 0.2 + contact));
     }
 
     private double metered() {

@@ -6,6 +6,10 @@ package org.heatfloor.electrical;
  */
 final class Ohm {
 
+    /** The textbook behind these laws. */
+    static final String TEXTBOOK =
+            "T. R. Kuphaldt, Lessons in Electric Circuits, vol. I, fifth edition (edition from memory)";
+
     private Ohm() {}
 
     static double resistance(double volts, double watts) {

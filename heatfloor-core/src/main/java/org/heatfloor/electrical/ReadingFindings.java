@@ -2,6 +2,7 @@ package org.heatfloor.electrical;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricResistance;
 import org.heatfloor.finding.Finding;
@@ -21,29 +22,106 @@ final class ReadingFindings {
         List<Finding> findings = new ArrayList<>();
         String subject = cable.name() + " " + TestSeries.words(test.stage());
         test.conductor().ifPresent(reading -> {
-            Band<ElectricResistance> band = widened(limits.conductorBand(cable, test.ambient()), limits.accuracy());
-            findings.add(
-                    between(subject, "core", reading, band, limits.tolerance().source()));
+            Band<ElectricResistance> band = coreBand(cable, limits, test);
+            if (rangeTooSmall(reading, band)) {
+                findings.add(shortRange(subject, "core", reading, band.high(), TestLimits.PRACTICE));
+            } else {
+                findings.add(between(subject, "core", reading, band, source(limits)));
+            }
         });
-        test.insulation()
-                .ifPresent(reading ->
-                        findings.add(atLeast(subject, reading, limits.insulationLeast(), limits.insulationSource())));
-        test.screen()
-                .ifPresent(reading -> findings.add(
-                        !reading.overRange() && reading.ohms() <= Si.in("screen", limits.screenMost(), Units.OHM)
-                                ? note(subject, "screen", reading, limits.screenMost(), TestLimits.PRACTICE)
-                                : error(
-                                        subject,
-                                        "screen " + shown(reading) + "; at most "
-                                                + QuantityText.write(limits.screenMost(), 2) + " is accepted",
-                                        reading,
-                                        limits.screenMost(),
-                                        TestLimits.PRACTICE)));
+        test.insulation().ifPresent(reading -> {
+            findings.add(atLeast(subject, reading, limits.insulationLeast(), limits.insulationSource()));
+            voltage(subject, limits, test).ifPresent(findings::add);
+        });
+        test.screen().ifPresent(reading -> findings.add(screen(subject, cable, limits, test, reading)));
         test.sensor()
                 .flatMap(reading -> limits.sensorBand(test.ambient())
                         .map(band -> between(subject, "sensor", reading, band, TestLimits.PRACTICE)))
                 .ifPresent(findings::add);
         return findings;
+    }
+
+    /** The band of the core with the meter's accuracy, which the band around a maker's reading has in it already. */
+    static Band<ElectricResistance> coreBand(HeatingCable cable, TestLimits limits, MeterTest test) {
+        Band<ElectricResistance> band = limits.conductorBand(cable, test.ambient());
+        return limits.factoryReading().isPresent() ? band : widened(band, limits.accuracy());
+    }
+
+    /** A range that ends within the band has shown nothing about the core. */
+    static boolean rangeTooSmall(Reading reading, Band<ElectricResistance> band) {
+        return reading.overRange() && reading.ohms() < Si.in("high", band.high(), Units.OHM);
+    }
+
+    private static Source source(TestLimits limits) {
+        return limits.factoryReading().isPresent()
+                ? TestLimits.PRACTICE
+                : limits.tolerance().source();
+    }
+
+    private static Finding screen(
+            String subject, HeatingCable cable, TestLimits limits, MeterTest test, Reading reading) {
+        Optional<Band<ElectricResistance>> band = limits.screenBand(cable, test.ambient());
+        Quantity<ElectricResistance> most = band.map(Band::high).orElse(limits.screenMost());
+        if (reading.overRange() || reading.ohms() > Si.in("screen", most, Units.OHM)) {
+            return error(
+                    subject,
+                    "screen " + shown(reading) + "; at most " + QuantityText.write(most, 2) + " is accepted",
+                    reading,
+                    most,
+                    TestLimits.PRACTICE);
+        }
+        if (band.isPresent() && reading.ohms() < Si.in("screen", band.get().low(), Units.OHM)) {
+            return Finding.of(
+                    Severity.WARNING,
+                    subject,
+                    "screen " + shown(reading) + "; at least "
+                            + QuantityText.write(band.get().low(), 2)
+                            + " is expected from end to end: another path bridges it, or it is not the whole screen",
+                    reading.resistance(),
+                    band.get().low(),
+                    TestLimits.PRACTICE);
+        }
+        return note(
+                subject, "screen", reading, band.map(Band::nominal).orElse(limits.screenMost()), TestLimits.PRACTICE);
+    }
+
+    /** A test at a lower voltage proves little: damage shows at the test voltage. */
+    static boolean voltageTooLow(TestLimits limits, MeterTest test) {
+        double least = Si.in("test voltage", limits.testVoltage(), Units.VOLT) * 0.99;
+        return test.insulationVoltage()
+                .map(volts -> Si.in("test voltage", volts, Units.VOLT) < least)
+                .orElse(false);
+    }
+
+    private static Optional<Finding> voltage(String subject, TestLimits limits, MeterTest test) {
+        if (test.insulationVoltage().isEmpty()) {
+            return Optional.of(Finding.of(
+                    Severity.NOTE,
+                    subject,
+                    "the voltage of the insulation test was not written down; "
+                            + QuantityText.write(limits.testVoltage(), 0) + " direct voltage is expected",
+                    limits.insulationSource()));
+        }
+        return voltageTooLow(limits, test)
+                ? Optional.of(Finding.of(
+                        Severity.WARNING,
+                        subject,
+                        "the insulation was tested at too low a voltage to show damage: test it again",
+                        test.insulationVoltage().get(),
+                        limits.testVoltage(),
+                        limits.insulationSource()))
+                : Optional.empty();
+    }
+
+    private static Finding shortRange(
+            String subject, String what, Reading reading, Quantity<ElectricResistance> needed, Source source) {
+        return Finding.of(
+                Severity.WARNING,
+                subject,
+                what + " " + shown(reading) + "; the meter's range ends too low to show anything: choose a greater one",
+                reading.resistance(),
+                needed,
+                source);
     }
 
     private static Band<ElectricResistance> widened(Band<ElectricResistance> band, double share) {

@@ -21,7 +21,8 @@ public record ResistanceTolerance(Quantity<Dimensionless> below, Quantity<Dimens
     public static final ResistanceTolerance USUAL = new ResistanceTolerance(
             Amounts.of(5, Units.PERCENT),
             Amounts.of(10, Units.PERCENT),
-            Source.fromMemory("IEC 60800, conductor resistance −5 % / +10 % of the declared value at 20 °C"));
+            Source.fromMemory(
+                    "IEC 60800 (edition and clause not given), conductor resistance −5 % / +10 % of the declared value at 20 °C"));
 
     /**
      * Checks the shares.

@@ -56,8 +56,14 @@ public enum RuleTopic {
     PANEL_DENSITY_UNDER_COVERING,
     /** Whether a cable may leave the room it starts in. */
     ROOM_OF_ORIGIN,
-    /** Places where a cable may not be laid. */
-    USES_NOT_PERMITTED,
+    /** Cable in a closet. */
+    USE_IN_CLOSET,
+    /** Cable in the wall of a tub or shower. */
+    USE_IN_TUB_WALL,
+    /** Cable under a cabinet or built-in with no clearance to the floor. */
+    USE_UNDER_CABINET,
+    /** Cable under or through a wall. */
+    USE_UNDER_WALL,
     /** Crossing of movement and expansion joints. */
     EXPANSION_JOINT,
     /** Changing the length of a cable. */
@@ -68,6 +74,8 @@ public enum RuleTopic {
     GROUND_FAULT_UNDER_COVERING,
     /** Screen, braid or mesh and its connection to the protective conductor. */
     SCREEN,
+    /** Screen, sheath or mesh of floor heating in a room with bath or shower. */
+    SCREEN_IN_BATHROOM,
     /** Inspection before the cable is covered. */
     INSPECTION,
     /** Listing of the cable. */

@@ -75,6 +75,23 @@ public sealed interface SimulatedFault {
     }
 
     /**
+     * The screen has lost its path.
+     *
+     * @param from the first stage at which it is so
+     */
+    record BrokenScreen(TestStage from) implements SimulatedFault {
+
+        /**
+         * Checks the stage.
+         *
+         * @param from the first stage at which it is so
+         */
+        public BrokenScreen {
+            Objects.requireNonNull(from, "from");
+        }
+    }
+
+    /**
      * Another cable than the label says.
      *
      * @param ratio its nominal resistance over the label's, above 0

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
-import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
@@ -17,7 +16,7 @@ final class SupplyFindings {
 
     private SupplyFindings() {}
 
-    static List<Finding> of(Supply supply, int circuits) {
+    static List<Finding> of(Supply supply, CircuitSharing sharing) {
         ElectricalCode code = supply.code();
         List<Finding> findings = new ArrayList<>();
         if (!code.isNominal(supply.volts())) {
@@ -46,17 +45,32 @@ final class SupplyFindings {
                     code.baseAmbient(),
                     code.source(RuleTopic.AMPACITY_TABLE)));
         }
-        if (circuits > 1 && supply.groupedCircuits() < circuits) {
-            findings.add(Finding.of(
-                    Severity.WARNING,
-                    SUBJECT,
-                    circuits + " circuits are needed and the conductors were rated for "
-                            + supply.groupedCircuits()
-                            + " laid together; where more share a route, apply the grouping factor",
-                    code.source(RuleTopic.AMPACITY_TABLE)));
-        }
+        grouping(supply, sharing, findings);
         findings.addAll(Duties.of(code));
         return findings;
+    }
+
+    private static void grouping(Supply supply, CircuitSharing sharing, List<Finding> findings) {
+        int circuits = sharing.shares().size();
+        int rated = sharing.supply().groupedCircuits();
+        if (rated > supply.groupedCircuits()) {
+            findings.add(Finding.of(
+                    Severity.NOTE,
+                    SUBJECT,
+                    circuits
+                            + " circuits are needed; as nothing says that they lie apart, their conductors are rated for "
+                            + rated + " laid together (factor "
+                            + QuantityText.number(sharing.ampacity().groupingFactor(), 2) + ")",
+                    sharing.ampacity().sources().get(2)));
+        }
+        if (sharing.beyondTable()) {
+            findings.add(Finding.of(
+                    Severity.ERROR,
+                    SUBJECT,
+                    circuits + " circuits laid together are more than the " + CircuitSharing.MOST_TOGETHER
+                            + " that can be rated: take a larger conductor, or lay them apart",
+                    sharing.ampacity().sources().get(2)));
+        }
     }
 
     static Finding split(Supply supply, int circuits, double[] amperes, double capacity) {
@@ -69,7 +83,6 @@ final class SupplyFindings {
                         + circuits + " circuits",
                 Amounts.amperes(total),
                 Amounts.of(capacity, Units.AMPERE),
-                Source.derived("least number of circuits whose sums keep within the capacity by "
-                        + supply.code().source(RuleTopic.CONTINUOUS_LOAD_DEVICE).text()));
+                supply.code().source(RuleTopic.CONTINUOUS_LOAD_DEVICE));
     }
 }

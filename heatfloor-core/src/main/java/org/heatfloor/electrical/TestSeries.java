@@ -5,8 +5,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricResistance;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
 
 /**
  * The record of a cable's meter tests from the box to the first energising, with the verdict on each reading and on the
@@ -58,21 +63,26 @@ public record TestSeries(
             }
         }
         List<Finding> findings = new ArrayList<>();
+        limits.factoryReading().ifPresent(read -> findings.add(tag(cable, limits, read)));
         for (MeterTest test : tests) {
             findings.addAll(ReadingFindings.of(cable, limits, test));
             if (test.screen().isEmpty()) {
                 findings.add(unmeasured(cable, test, "the continuity of the screen to the protective conductor"));
             }
             if (test.sensor().isEmpty() && limits.sensorCurve().isPresent()) {
-                findings.add(unmeasured(cable, test, "the sensor"));
+                findings.add(
+                        unmeasured(cable, test, "the sensor, which is proved before covering and before energising,"));
             }
         }
+        if (limits.sensorCurve().isEmpty()) {
+            findings.add(Finding.of(
+                    Severity.NOTE,
+                    cable.name(),
+                    "no floor sensor was stated: none is judged, and no temperature is confirmed by one",
+                    Silence.SOURCE));
+        }
         TestStage last = tests.get(tests.size() - 1).stage();
-        Set<TestStage> tested = EnumSet.noneOf(TestStage.class);
-        tests.stream()
-                .filter(test -> complete(test, limits))
-                .map(MeterTest::stage)
-                .forEach(tested::add);
+        Set<TestStage> tested = stages(cable, limits, tests);
         for (TestStage stage : TestStage.values()) {
             if (stage.compareTo(last) <= 0 && !tested.contains(stage)) {
                 findings.add(Finding.of(
@@ -88,37 +98,61 @@ public record TestSeries(
     }
 
     /**
-     * Whether the cable may be covered: tested out of the box and on the membrane, with no fault and no failed reading.
+     * Whether the cable may be covered: core and insulation tested out of the box and on the membrane, there with its screen
+     * and with the floor sensor where one is stated (neither can be reached under the tile), with no fault and no failed
+     * reading. A failed reading that the diagnosis does not call a fault counts no more once the whole test was repeated at
+     * its stage.
      *
      * @return true if so
      */
     public boolean mayBeCovered() {
-        return passedThrough(TestStage.FIXED_ON_MEMBRANE);
+        return proved(TestStage.FIXED_ON_MEMBRANE) && passedThrough(TestStage.FIXED_ON_MEMBRANE);
     }
 
     /**
-     * Whether the cable may be handed to the electrician for energising: core and insulation tested at all four stages and
-     * the screen's continuity at the last, with no fault and no failed reading.
+     * Whether the cable may be handed to the electrician for energising: core and insulation tested at all four stages, the
+     * screen's continuity and the floor sensor, where one is stated, at the last (a thermostat that is blind to the floor
+     * overheats it), with no fault and no failed reading.
      *
      * @return true if so
      */
     public boolean mayBeEnergised() {
-        boolean screened = tests.stream()
-                .anyMatch(test -> test.stage() == TestStage.BEFORE_ENERGISING
-                        && test.screen().isPresent());
-        return screened && passedThrough(TestStage.BEFORE_ENERGISING);
+        return proved(TestStage.BEFORE_ENERGISING) && passedThrough(TestStage.BEFORE_ENERGISING);
+    }
+
+    /** Screen and sensor were read at a stage, the sensor where one is stated. */
+    private boolean proved(TestStage stage) {
+        List<MeterTest> there =
+                tests.stream().filter(test -> test.stage() == stage).toList();
+        return there.stream().anyMatch(test -> test.screen().isPresent())
+                && (limits.sensorCurve().isEmpty()
+                        || there.stream().anyMatch(test -> test.sensor().isPresent()));
     }
 
     private boolean passedThrough(TestStage stage) {
         boolean noFault = diagnosis.fault() == CableFault.NONE || diagnosis.fault() == CableFault.INSULATION_FALLING;
-        Set<TestStage> tested = EnumSet.noneOf(TestStage.class);
-        tests.stream()
-                .filter(test -> complete(test, limits))
-                .map(MeterTest::stage)
-                .forEach(tested::add);
+        boolean tagBelongs = limits.factoryReading()
+                .map(read -> !tag(cable, limits, read).isError())
+                .orElse(true);
+        boolean readingsPass = tests.stream()
+                .filter(test -> !repeated(test))
+                .flatMap(test -> ReadingFindings.of(cable, limits, test).stream())
+                .noneMatch(Finding::isError);
         return noFault
-                && findings.stream().noneMatch(Finding::isError)
-                && tested.containsAll(EnumSet.range(TestStage.OUT_OF_THE_BOX, stage));
+                && tagBelongs
+                && readingsPass
+                && stages(cable, limits, tests).containsAll(EnumSet.range(TestStage.OUT_OF_THE_BOX, stage));
+    }
+
+    /** A later test of the same stage read all that this one did. */
+    private boolean repeated(MeterTest test) {
+        return tests.subList(tests.indexOf(test) + 1, tests.size()).stream()
+                .filter(later -> later.stage() == test.stage())
+                .anyMatch(later -> (test.conductor().isEmpty()
+                                || later.conductor().isPresent())
+                        && (test.insulation().isEmpty() || later.insulation().isPresent())
+                        && (test.screen().isEmpty() || later.screen().isPresent())
+                        && (test.sensor().isEmpty() || later.sensor().isPresent()));
     }
 
     private static Finding unmeasured(HeatingCable cable, MeterTest test, String what) {
@@ -129,9 +163,40 @@ public record TestSeries(
                 TestLimits.PRACTICE);
     }
 
-    /** A meter whose range ends below the least insulation has shown nothing about it. */
-    private static boolean complete(MeterTest test, TestLimits limits) {
-        return test.conductor().isPresent()
+    /** The maker's reading against the label's tolerance. */
+    private static Finding tag(HeatingCable cable, TestLimits limits, Quantity<ElectricResistance> read) {
+        double label = Ohm.resistance(cable.volts(), cable.watts());
+        double low = label * limits.tolerance().lowFactor();
+        double high = label * limits.tolerance().highFactor();
+        double ohms = Si.in("factory reading", read, Units.OHM);
+        boolean inside = ohms >= low * (1 - limits.accuracy()) && ohms <= high * (1 + limits.accuracy());
+        return Finding.of(
+                inside ? Severity.NOTE : Severity.ERROR,
+                cable.name(),
+                inside
+                        ? "the maker's reading on the tag lies within the label's tolerance"
+                        : "the maker's reading on the tag does not belong to the label: it is another cable",
+                read,
+                Amounts.ohms(ohms > label ? high : low),
+                limits.tolerance().source());
+    }
+
+    private static Set<TestStage> stages(HeatingCable cable, TestLimits limits, List<MeterTest> tests) {
+        Set<TestStage> tested = EnumSet.noneOf(TestStage.class);
+        tests.stream()
+                .filter(test -> complete(cable, test, limits))
+                .map(MeterTest::stage)
+                .forEach(tested::add);
+        return tested;
+    }
+
+    /** A meter whose range ends too low, or an insulation test at too low a voltage, has shown nothing. */
+    private static boolean complete(HeatingCable cable, MeterTest test, TestLimits limits) {
+        return test.conductor()
+                        .filter(reading ->
+                                !ReadingFindings.rangeTooSmall(reading, ReadingFindings.coreBand(cable, limits, test)))
+                        .isPresent()
+                && !ReadingFindings.voltageTooLow(limits, test)
                 && test.insulation()
                         .filter(reading -> !reading.overRange() || reading.ohms() >= limits.insulationLeastOhms())
                         .isPresent();

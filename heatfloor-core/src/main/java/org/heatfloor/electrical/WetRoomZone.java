@@ -73,7 +73,7 @@ public enum WetRoomZone {
         Source source = Source.fromMemory(
                 code.isNec()
                         ? code + ", 404.4(C)"
-                        : code.name().startsWith("BS") ? code + ", 701.512.3" : "IEC 60364-7-701, 701.512.3");
+                        : code.name().startsWith("BS") ? code + ", 701.512.3" : "IEC 60364-7-701:2006, 701.512.3");
         return Finding.of(
                 forbidden ? Severity.ERROR : Severity.NOTE,
                 name,

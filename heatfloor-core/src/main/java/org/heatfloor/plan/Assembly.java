@@ -12,6 +12,7 @@ import org.heatfloor.area.PriorityZone;
 import org.heatfloor.electrical.CableRating;
 import org.heatfloor.electrical.CircuitDesign;
 import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.electrical.InstallationDetails;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
@@ -86,7 +87,7 @@ final class Assembly {
         List<HeatingCable> cables = chosen.stream().map(Option::cable).toList();
         List<String> names = names(cables);
         RouteCheckReport report = check(routes, names);
-        CircuitDesign circuits = CircuitDesign.of(brief.supply, named(cables, names));
+        CircuitDesign circuits = CircuitDesign.of(brief.supply, named(cables, names), installation(routes));
         Optional<HeatPlan> heat = HeatPlan.of(brief, routes, named(cables, names));
         TakeOff takeOff = takeOff(routes);
         List<Finding> findings = new ArrayList<>(report.findings());
@@ -136,6 +137,19 @@ final class Assembly {
                 sorted(findings));
     }
 
+    /** What the brief says of the installation, with the spacing and the heated area of the plan itself. */
+    private InstallationDetails installation(List<CableRoute> routes) {
+        InstallationDetails.Builder details = brief.installation.toBuilder();
+        if (brief.installation.runSpacing().isEmpty()) {
+            details.runSpacing(brief.rules.minSpacing().with(brief.membrane.studPitch()));
+        }
+        double area = heated(routes).getArea();
+        if (brief.installation.heatedArea().isEmpty() && area > 0) {
+            details.heatedArea(Amounts.squareMetres(area));
+        }
+        return details.build();
+    }
+
     private static List<String> names(List<HeatingCable> cables) {
         List<String> out = new ArrayList<>();
         for (HeatingCable cable : cables) {
@@ -152,9 +166,7 @@ final class Assembly {
     private static List<HeatingCable> named(List<HeatingCable> cables, List<String> names) {
         List<HeatingCable> out = new ArrayList<>();
         for (int i = 0; i < cables.size(); i++) {
-            HeatingCable c = cables.get(i);
-            out.add(new HeatingCable(
-                    names.get(i), c.conductors(), c.length(), c.power(), c.voltage(), c.diameter(), c.coldLead()));
+            out.add(cables.get(i).named(names.get(i)));
         }
         return out;
     }

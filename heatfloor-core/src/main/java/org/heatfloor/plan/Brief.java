@@ -15,6 +15,7 @@ import org.heatfloor.area.PriorityZone;
 import org.heatfloor.area.Room;
 import org.heatfloor.area.TradeLength;
 import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.electrical.InstallationDetails;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.StudLattice;
@@ -43,6 +44,7 @@ public final class Brief {
     final CableRules rules;
     final List<HeatingCable> catalogue;
     final Supply supply;
+    final InstallationDetails installation;
     final Optional<BuildUp> buildUp;
     final Optional<Climate> climate;
     final Optional<TileSpec> tile;
@@ -57,6 +59,7 @@ public final class Brief {
         membrane = required("membrane", b.membrane);
         rules = required("cable rules", b.rules);
         supply = required("supply", b.supply);
+        installation = b.installation;
         keepOuts = List.copyOf(b.keepOuts);
         doors = List.copyOf(b.doors);
         priorityZones = List.copyOf(b.priorityZones);
@@ -152,6 +155,7 @@ public final class Brief {
         private @Nullable CableRules rules;
         private final List<HeatingCable> catalogue = new ArrayList<>();
         private @Nullable Supply supply;
+        private InstallationDetails installation = InstallationDetails.NONE;
         private @Nullable BuildUp buildUp;
         private @Nullable Climate climate;
         private @Nullable TileSpec tile;
@@ -264,6 +268,18 @@ public final class Brief {
          */
         public Builder supply(Supply given) {
             supply = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * What is known of the electrical installation beyond the supply; what is left out is named in the plan as not
+         * judged.
+         *
+         * @param details what is known; spacing and heated area are taken from the plan where they are left out
+         * @return this builder
+         */
+        public Builder installation(InstallationDetails details) {
+            installation = Objects.requireNonNull(details, "details");
             return this;
         }
 

@@ -101,11 +101,11 @@ class CircuitDesignTest {
                 Stream.of(8.0, 7.0, 5.0, 5.0, 4.0, 3.0)
                         .map(a -> Cables.twin("c" + a, 50, a * 230, 230))
                         .toList());
-        assertThat(design.circuits()).hasSize(2);
+        // 19.5 A × 0.7 for three laid together: 13 A each, where 16 A would have done for two laid apart.
+        assertThat(design.circuits()).hasSize(3);
         assertThat(design.circuits())
-                .allSatisfy(c -> assertThat(in(c.current(), Units.AMPERE)).isLessThanOrEqualTo(16.0 + 1e-9));
-        assertThat(of(design, Severity.WARNING))
-                .anySatisfy(f -> assertThat(f.message()).contains("grouping factor"));
+                .allSatisfy(c -> assertThat(in(c.current(), Units.AMPERE)).isLessThanOrEqualTo(13.0 + 1e-9));
+        assertThat(of(design, Severity.WARNING)).isEmpty();
     }
 
     @Test

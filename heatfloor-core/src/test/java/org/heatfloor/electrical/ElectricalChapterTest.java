@@ -1,6 +1,7 @@
 package org.heatfloor.electrical;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.heatfloor.quantity.Amounts.amperes;
 import static org.heatfloor.quantity.Amounts.celsius;
 import static org.heatfloor.quantity.Amounts.metres;
 import static org.heatfloor.quantity.Amounts.millimetres;
@@ -103,12 +104,66 @@ class ElectricalChapterTest {
     }
 
     @Test
+    void toldMoreItJudgesMore() {
+        HeatingCable cable =
+                new HeatingCable("K31.5", 2, metres(31.5), watts(346.5), volts(230), millimetres(5), metres(3));
+        Supply supply = Supply.of(volts(230), ElectricalCode.of("IEC 60364"), metres(14), ConductorSize.of("2.5 mm²"));
+        InstallationDetails details = InstallationDetails.builder()
+                .control(new ControlDevice("thermostat", amperes(16), volts(250), true))
+                .controlZone(WetRoomZone.atBasin(metres(0.8), metres(1.2)))
+                .roomUse(RoomUse.BATH_OR_SHOWER)
+                .places()
+                .capacitance(LeakageBudget.USUAL_CAPACITANCE.nominal())
+                .coldLeadConductor(ConductorSize.of("1 mm²"))
+                .build();
+        CircuitDesign told = CircuitDesign.of(supply, List.of(cable.withScreen(CableScreen.UNMEASURED)), details);
+        assertThat(told.hasErrors()).isFalse();
+        assertThat(told.findings()).noneMatch(f -> f.subject().equals("not checked"));
+    }
+
+    /** 32 A of cables on 1.5 mm², as printed. */
+    @Test
+    void circuitsTogetherAndApart() {
+        Supply supply = Cables.supply("IEC 60364", 230, 10, "1.5 mm²");
+        List<HeatingCable> cables = java.util.stream.Stream.of(8.0, 7.0, 5.0, 5.0, 4.0, 3.0)
+                .map(a -> Cables.twin("c" + a, 50, a * 230, 230))
+                .toList();
+        CircuitDesign apart = CircuitDesign.of(
+                supply, cables, InstallationDetails.builder().circuitsApart().build());
+        CircuitDesign together = CircuitDesign.of(supply, cables);
+        prints(
+                "take %d circuits of %.0f A laid apart (`circuitsApart()`), and %d of %.0f A laid",
+                apart.circuits().size(), greatest(apart), together.circuits().size(), greatest(together));
+        prints("(factor %.1f)", together.circuits().get(0).ampacity().groupingFactor());
+        prints("More than %d together", CircuitSharing.MOST_TOGETHER);
+        prints(
+                "mesh of %.0f mm or finer",
+                Given.in(
+                        ElectricalCode.of("IEC 60364")
+                                .rule(RuleTopic.SCREEN)
+                                .orElseThrow()
+                                .limit(Units.MILLIMETRE),
+                        Units.MILLIMETRE));
+    }
+
+    private static double greatest(CircuitDesign design) {
+        return design.circuits().stream()
+                .mapToDouble(c -> Given.in(c.protectiveDevice().orElseThrow(), Units.AMPERE))
+                .max()
+                .orElseThrow();
+    }
+
+    @Test
     void theCodeShownIsTheCodeRun() {
         String own = squeezed(
                 read(Path.of("src", "test", "java", "org", "heatfloor", "electrical", "ElectricalChapterTest.java")));
-        int start = chapter.indexOf("```java") + "```java".length();
-        String shown = chapter.substring(start, chapter.indexOf("```", start));
-        assertThat(own).contains(squeezed(shown));
+        int blocks = 0;
+        for (int start = chapter.indexOf("```java"); start >= 0; start = chapter.indexOf("```java", start + 1)) {
+            int from = start + "```java".length();
+            assertThat(own).contains(squeezed(chapter.substring(from, chapter.indexOf("```", from))));
+            blocks++;
+        }
+        assertThat(blocks).isEqualTo(2);
     }
 
     private static String squeezed(String text) {
@@ -118,7 +173,12 @@ class ElectricalChapterTest {
     @Test
     void editionMapIsTheCodes() {
         assertThat(ElectricalCode.all()).allSatisfy(code -> assertThat(chapter).contains("`" + code.name() + "`"));
-        for (String topic : List.of("LINEAR_POWER", "RUN_SPACING", "COLD_LEAD_COLOUR")) {
+        for (String topic : List.of(
+                "LINEAR_POWER",
+                "RUN_SPACING",
+                "COLD_LEAD_COLOUR",
+                "PANEL_DENSITY_IN_CONCRETE",
+                "PANEL_DENSITY_UNDER_COVERING")) {
             RuleTopic each = RuleTopic.valueOf(topic);
             assertThat(ElectricalCode.of("NEC 2023").rule(each)).isEmpty();
             String source = ElectricalCode.of("NEC 2011")
@@ -135,9 +195,92 @@ class ElectricalChapterTest {
     @Test
     void falseAlarmsAreAsPrinted() {
         prints("False alarms among %d healthy cables", HEALTHY);
-        prints("%d with a CuNi44 core", DiagnosisTest.falseAlarms("CuNi44", HEALTHY));
-        prints("%d with a copper core", DiagnosisTest.falseAlarms("copper, annealed", HEALTHY));
-        prints("%d faulty series", FaultCases.CORES.size() * FaultCases.all().size() * DiagnosisTest.SEEDS);
+        int[] nickel = DiagnosisTest.falseAlarms("CuNi44", HEALTHY);
+        int[] copper = DiagnosisTest.falseAlarms("copper, annealed", HEALTHY);
+        prints("%d with a CuNi44 core, %d with a copper core", nickel[0], copper[0]);
+        prints("until it is repeated: %d and %d of them", nickel[1], copper[1]);
+        DiagnosisTest.Tally tally = DiagnosisTest.tally();
+        prints(
+                "%d faulty series, %d of them within the detectable range: %d in their class",
+                tally.cases(), tally.detectable(), tally.named());
+        prints("Beyond that range: %d in a wrong class", tally.wrong().size());
+    }
+
+    @Test
+    void resolutionIsAsPrinted() {
+        for (String core : FaultCases.CORES) {
+            Resolution seen = new FaultCases.Site(core, true, false).limits().resolution();
+            prints(
+                    "| %s | %.1f %% of the length | %.1f %% of the label's resistance | %.1f %% |",
+                    core, 100 * seen.shortened(), 100 * seen.low(), 100 * seen.high());
+        }
+        Resolution bare =
+                new FaultCases.Site("copper, annealed", false, false).limits().resolution();
+        prints("copper core is seen up to %.1f %% of the length", 100 * bare.shortened());
+        prints("seen up to %.3f MΩ", Given.in(bare.insulation(), Units.MEGAOHM));
+        Resolution fine = FaultCases.limits("CuNi44")
+                .withMeterAccuracy(org.heatfloor.quantity.Amounts.of(0.2, Units.PERCENT))
+                .resolution();
+        prints("at %.1f %% a touch in CuNi44 up to %.1f %%", 0.2, 100 * fine.shortened());
+        prints("wrong by %.0f K would explain", Resolution.UNCHECKED_KELVINS);
+    }
+
+    private static double limit(String code, RuleTopic topic, javax.measure.Unit<?> unit) {
+        return limitIn(ElectricalCode.of(code).rule(topic).orElseThrow(), unit);
+    }
+
+    private static <Q extends javax.measure.Quantity<Q>> double limitIn(CodeRule rule, javax.measure.Unit<Q> unit) {
+        return Given.in(rule.limit(unit), unit);
+    }
+
+    @Test
+    void limitsAreAsPrinted() {
+        prints(
+                "Limits %.0f %% (IEC, BS) and %.0f %% (NEC, advice)",
+                limit("IEC 60364", RuleTopic.VOLTAGE_DROP, Units.PERCENT),
+                limit("NEC 2023", RuleTopic.VOLTAGE_DROP, Units.PERCENT));
+        prints("%.0f mA (BS 7671", limit("BS 7671:2018", RuleTopic.RESIDUAL_CURRENT, Units.MILLIAMPERE));
+        prints("interrupter, %.0f mA (NEC", limit("NEC 2023", RuleTopic.RESIDUAL_CURRENT, Units.MILLIAMPERE));
+        prints("against %.0f %% of the device's rating", limit("BS 7671:2018", RuleTopic.LEAKAGE_SHARE, Units.PERCENT));
+        prints("Least insulation %.0f MΩ", limit("IEC 60364", RuleTopic.INSULATION_RESISTANCE, Units.MEGAOHM));
+        prints("(core to screen, %.0f V)", limit("IEC 60364", RuleTopic.INSULATION_TEST_VOLTAGE, Units.VOLT));
+        prints("%.2f·I` for conductor", limit("NEC 2023", RuleTopic.CONTINUOUS_LOAD_DEVICE, Units.ONE));
+        prints("%.0f A for an\n   element", limit("NEC 2023", RuleTopic.ELEMENT_PROTECTION, Units.AMPERE));
+        prints("%.0f A where several", limit("NEC 2023", RuleTopic.SEVERAL_OUTLETS, Units.AMPERE));
+        prints("| %.0f A of one cable |", limit("NEC 2023", RuleTopic.SUBDIVISION, Units.AMPERE));
+        prints("| %.0f W/m in concrete |", limit("NEC 2011", RuleTopic.LINEAR_POWER, Units.WATT_PER_METRE));
+        prints("| %.0f mm between runs", limit("NEC 2011", RuleTopic.RUN_SPACING, Units.MILLIMETRE));
+        prints(
+                "| %.0f W/m² of panel sets in concrete |",
+                limit("NEC 2011", RuleTopic.PANEL_DENSITY_IN_CONCRETE, Units.WATT_PER_SQUARE_METRE));
+        prints(
+                "| %.0f W/m² of panel sets under covering |",
+                limit("NEC 2011", RuleTopic.PANEL_DENSITY_UNDER_COVERING, Units.WATT_PER_SQUARE_METRE));
+        prints("%.0f K apart", Given.in(FaultCases.limits("CuNi44").sensorTolerance(), Units.KELVIN_DIFFERENCE));
+        double[] band = ScreenKernel.band(1, 1, 20);
+        prints("within %.0f %% and %.1f Ω", 100 * (1 - band[0]), band[2] - 1 - (1 - band[0]));
+        double[] nick = simulated(SimulatedFault.Nick.class, n -> Given.in(n.contact(), Units.MEGAOHM));
+        double[] touch = simulated(SimulatedFault.Shorted.class, f -> 100 * f.fraction());
+        double[] other = simulated(SimulatedFault.WrongCable.class, f -> 100 * f.ratio());
+        double[] thermometer = simulated(
+                SimulatedFault.Thermometer.class, f -> Math.abs(Given.in(f.offset(), Units.KELVIN_DIFFERENCE)));
+        prints("nick of %.0f Ω to %.0f MΩ", nick[0], nick[1]);
+        prints("short at %.0f %% to %.0f %% of the length", touch[0], touch[1]);
+        prints("another cable of %.0f %% to %.0f %% of the", other[0], other[1]);
+        prints("thermometer off by %.0f K to %.0f K", thermometer[0], thermometer[1]);
+    }
+
+    private static <T extends SimulatedFault> double[] simulated(
+            Class<T> kind, java.util.function.ToDoubleFunction<T> figure) {
+        java.util.DoubleSummaryStatistics range = FaultCases.all(
+                        FaultCases.sites().get(0))
+                .stream()
+                .map(FaultCases.Case::fault)
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .mapToDouble(figure)
+                .summaryStatistics();
+        return new double[] {range.getMin(), range.getMax()};
     }
 
     @Test

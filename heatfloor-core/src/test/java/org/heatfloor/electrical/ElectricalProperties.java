@@ -225,6 +225,48 @@ class ElectricalProperties {
                 .toList();
     }
 
+    @Property(tries = 100)
+    void unitsLeaveEveryMeterVerdictUnchanged(
+            @ForAll @IntRange(min = 0, max = 1_000_000) int seed,
+            @ForAll @IntRange(min = 0, max = 3) int core,
+            @ForAll @DoubleRange(min = 0.05, max = 1) double fraction) {
+        TestLimits limits = FaultCases.limits(FaultCases.CORES.get(core));
+        HeatingCable cable = FaultCases.cable();
+        HeatingCable customary = new HeatingCable(
+                cable.name(),
+                cable.conductors(),
+                Amounts.feet(Given.in(cable.length(), Units.FOOT)),
+                Amounts.of(Given.in(cable.power(), Units.KILOWATT), Units.KILOWATT),
+                cable.voltage(),
+                Amounts.inches(Given.in(cable.diameter(), Units.INCH)),
+                Amounts.feet(Given.in(cable.coldLead(), Units.FOOT)));
+        List<MeterTest> tests = MeterSimulator.tests(
+                cable, limits, new SimulatedFault.Shorted(TestStage.FIXED_ON_MEMBRANE, fraction), seed);
+        List<MeterTest> other = tests.stream()
+                .map(t -> new MeterTest(
+                        t.stage(),
+                        Amounts.of(Given.in(t.ambient(), Units.FAHRENHEIT), Units.FAHRENHEIT),
+                        t.conductor().map(r -> inKiloohms(r)),
+                        t.insulation().map(r -> inKiloohms(r)),
+                        t.screen(),
+                        t.sensor().map(r -> inKiloohms(r)),
+                        t.insulationVoltage()))
+                .toList();
+        TestSeries one = TestSeries.of(cable, limits, tests);
+        TestSeries two = TestSeries.of(customary, limits, other);
+        assertThat(two.diagnosis().fault()).isEqualTo(one.diagnosis().fault());
+        assertThat(two.mayBeCovered()).isEqualTo(one.mayBeCovered());
+        assertThat(two.findings().stream().map(f -> f.severity() + " " + f.subject() + " " + f.source()))
+                .containsExactlyElementsOf(one.findings().stream()
+                        .map(f -> f.severity() + " " + f.subject() + " " + f.source())
+                        .toList());
+    }
+
+    private static Reading inKiloohms(Reading reading) {
+        return new Reading(
+                Amounts.of(Given.in(reading.resistance(), Units.KILOOHM), Units.KILOOHM), reading.overRange());
+    }
+
     @Property(tries = TRIES)
     void sensorsReadBackTheTemperature(
             @ForAll @DoubleRange(min = -40, max = 100) double celsius,

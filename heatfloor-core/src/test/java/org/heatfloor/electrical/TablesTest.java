@@ -25,12 +25,12 @@ class TablesTest {
         "ampacity.csv,5f508f7fa1fbde41",
         "ambient-factor.csv,187e28122d0ed4e6",
         "grouping-factor.csv,81b511b4648e05a5",
-        "conductor-resistance.csv,775f9a4879185234",
+        "conductor-resistance.csv,92487220e96ce8e0",
         "voltage-drop.csv,bd296e8714226676",
         "box-volume.csv,ca40881d229ed57c",
         "box-allowance.csv,fd47116362a02785",
-        "alloys.csv,28413fd8694a0085",
-        "code-rules.csv,852b1b6fc17eef56"
+        "alloys.csv,15087da73ce97547",
+        "code-rules.csv,79606b82ffe80de8"
     })
     void checksum(String table, String expected) throws IOException, NoSuchAlgorithmException {
         try (InputStream in = ElectricalCode.class.getResourceAsStream(table)) {
@@ -39,6 +39,25 @@ class TablesTest {
             assertThat(HexFormat.of().formatHex(digest).substring(0, 16))
                     .as(table)
                     .isEqualTo(expected);
+        }
+    }
+
+    /** The tables above are all there are. */
+    @Test
+    void everyTableHasAChecksum() throws IOException {
+        java.nio.file.Path folder = java.nio.file.Path.of("src", "main", "resources", "org", "heatfloor", "electrical");
+        try (java.util.stream.Stream<java.nio.file.Path> files = java.nio.file.Files.list(folder)) {
+            assertThat(files.map(f -> f.getFileName().toString()))
+                    .containsExactlyInAnyOrder(
+                            "ampacity.csv",
+                            "ambient-factor.csv",
+                            "grouping-factor.csv",
+                            "conductor-resistance.csv",
+                            "voltage-drop.csv",
+                            "box-volume.csv",
+                            "box-allowance.csv",
+                            "alloys.csv",
+                            "code-rules.csv");
         }
     }
 
@@ -79,6 +98,13 @@ class TablesTest {
                                 in.code(0).voltageDrop(in.size(1), Amounts.metres(1000), Amounts.amperes(1)),
                                 Units.VOLT);
                     case "box" -> Given.in(BoxFill.boxVolume(in.text(0)), Units.CUBIC_INCH);
+                    case "allowance" ->
+                        Given.in(
+                                BoxFill.in(in.code(0))
+                                        .conductors(1, in.size(1))
+                                        .inBox(Amounts.of(100, Units.CUBIC_INCH))
+                                        .required(),
+                                Units.CUBIC_INCH);
                     case "alloy" ->
                         Given.in(Alloy.of(in.text(0)).linearResistanceOfSquareMillimetre(), Units.OHM_PER_METRE);
                     default -> throw new IllegalStateException(kind);
@@ -207,6 +233,22 @@ class TablesTest {
                             .kind())
                     .isEqualTo(Source.Kind.FROM_MEMORY);
         }
+    }
+
+    /** NEC 2023 Table 240.6(A) without the fuse-only ratings, and IEC 60898-1:2002 preferred values. */
+    @Test
+    void standardRatings() {
+        assertThat(ratings("NEC 2023"))
+                .isEqualTo("10 15 20 25 30 35 40 45 50 60 70 80 90 100 110 125 150 175 200 225 250 300 350 400 450 500"
+                        + " 600 700 800 1000 1200 1600 2000 2500 3000 4000 5000 6000");
+        assertThat("10 " + ratings("NEC 2011")).isEqualTo(ratings("NEC 2023"));
+        assertThat(ratings("IEC 60364")).isEqualTo("6 10 13 16 20 25 32 40 50 63 80 100 125");
+    }
+
+    private static String ratings(String code) {
+        return ElectricalCode.of(code).protectiveRatings().stream()
+                .map(r -> String.valueOf((int) Given.in(r, Units.AMPERE)))
+                .collect(java.util.stream.Collectors.joining(" "));
     }
 
     @Test

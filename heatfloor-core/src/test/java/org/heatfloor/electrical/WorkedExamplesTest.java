@@ -148,14 +148,18 @@ class WorkedExamplesTest {
 
     @ParameterizedTest(name = "{0} W at {1} V is {2} Ω")
     @CsvFileSource(resources = "rated-resistance.csv", delimiter = ';', numLinesToSkip = 1)
-    void ratedResistance(double watts, double volts, double ohms) {
+    void ratedResistance(double watts, double volts, double ohms, String source, String provenance) {
+        assertThat(source).isNotBlank();
+        assertThat(provenance).isIn("published", "computed by us");
         assertThat(Given.in(Cables.twin("x", 50, watts, volts).resistance(), Units.OHM))
                 .isCloseTo(ohms, within(0.0051));
     }
 
     @ParameterizedTest(name = "{0} V on a cable for {1} V: {2}")
     @CsvFileSource(resources = "voltage-factors.csv", delimiter = ';', numLinesToSkip = 1)
-    void powerOnAnotherSupply(double applied, double rated, double factor) {
+    void powerOnAnotherSupply(double applied, double rated, double factor, String source, String provenance) {
+        assertThat(source).isNotBlank();
+        assertThat(provenance).isIn("published", "computed by us");
         CableRating rating = CableRating.of(Cables.twin("x", 50, 1000, rated), Amounts.volts(applied));
         assertThat(Given.in(rating.power().nominal(), Units.WATT) / 1000).isCloseTo(factor, within(5.1e-5));
     }
