@@ -28,6 +28,7 @@ import org.heatfloor.routing.Router;
 import org.heatfloor.routing.SensorPlace;
 import org.heatfloor.routing.SensorPlaces;
 import org.heatfloor.takeoff.TakeOff;
+import org.heatfloor.takeoff.TakeOffBuilder;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 
@@ -175,7 +176,8 @@ final class Assembly {
     }
 
     private TakeOff takeOff(List<CableRoute> routes) {
-        TakeOff.Builder builder = TakeOff.of(brief.room, brief.membrane, lattice)
+        TakeOffBuilder builder = TakeOff.of(brief.room, brief.membrane, lattice)
+                .practice(RegionalPractice.of(brief.supply.code()))
                 .keepOuts(brief.keepOuts)
                 .doors(brief.doors);
         for (CableRoute r : routes) {

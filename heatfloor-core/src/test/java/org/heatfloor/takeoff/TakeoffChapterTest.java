@@ -61,12 +61,18 @@ class TakeoffChapterTest {
                 + " kg dry, " + under.bags() + " bag of 20 kg");
         prints("In and over: " + text(over.inPlace(), Units.LITRE, 3) + " L, " + text(over.dry(), Units.KILOGRAM, 3)
                 + " kg dry, " + over.bags() + " bags");
-        double open = Cavity.openDepth(9, Cavity.squareCell(34), Cavity.roundStud(22, 22));
+        double open = Si.in(
+                "open",
+                Studs.of(Schoolhouse.washroomMembrane()).openVolume(),
+                Units.LITRE_PER_SQUARE_METRE);
         prints(String.format(
                 Locale.ROOT,
                 "= %.4f L/m², less 31.5 m of 5 mm cable, %.4f L",
                 open,
-                31.5 * Cavity.cableSection(0.005) * 1000));
+                Si.in(
+                        "cable",
+                        Studs.cableVolume(Amounts.metres(31.5), Amounts.millimetres(5)),
+                        Units.LITRE)));
         prints("= " + text(height.total(), Units.MILLIMETRE, 3) + " mm");
         prints("a step down of " + text(takeOff.doorSteps().get(0).step(), Units.MILLIMETRE, 3) + " mm");
     }

@@ -136,7 +136,7 @@ final class MembraneDrawing {
         LengthUnit unit = file.coordinateUnit();
         lines.add(cut.pieces().size() + " pieces from " + cut.stockCount() + " "
                 + cut.stock().kind().name().toLowerCase(Locale.ROOT) + (cut.stockCount() == 1 ? "" : "s")
-                + (cut.isProvenLeast() ? "; no cut takes fewer" : "; at least " + cut.lowerBound()));
+                + "; " + cut.proof());
         lines.add("Studs up and in phase: cut to whole pitches, then trim to the wall.");
         lines.add("Places from the left end and the lower edge. Arrows point along the stock.");
         for (MembranePiece piece : cut.pieces()) {

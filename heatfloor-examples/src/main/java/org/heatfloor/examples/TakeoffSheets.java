@@ -10,6 +10,7 @@ import org.heatfloor.plan.Plan;
 import org.heatfloor.plan.Planner;
 import org.heatfloor.takeoff.PurchaseUnits;
 import org.heatfloor.takeoff.TakeOff;
+import org.heatfloor.takeoff.TakeOffBuilder;
 
 /**
  * Draws what is to be cut and laid for one room: {@code ROOM.json OUTDIR}. Writes {@code membrane.svg}, the membrane's
@@ -68,7 +69,7 @@ public final class TakeoffSheets {
 
     /** What the floor takes when no cable could be planned. */
     private static TakeOff withoutCable(RoomFile file, Plan plan) {
-        TakeOff.Builder builder = TakeOff.of(file.room(), file.membrane(), plan.lattice())
+        TakeOffBuilder builder = TakeOff.of(file.room(), file.membrane(), plan.lattice())
                 .keepOuts(file.keepOuts())
                 .doors(file.doors());
         file.tile().ifPresent(builder::tile);
