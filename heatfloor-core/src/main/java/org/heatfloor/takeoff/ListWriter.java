@@ -41,7 +41,7 @@ final class ListWriter {
                 Material.MEMBRANE,
                 Material.MEMBRANE.toString(),
                 cut.stockCount(),
-                kind + " of " + units.lengthText(stock.width()) + " by " + units.lengthText(stock.length()),
+                kind + " of " + units.stockText(stock.width()) + " by " + units.stockText(stock.length()),
                 units.area(cut.covered()),
                 units.areaText(cut.covered()) + " covered; " + cut.pieces().size()
                         + " pieces cut in phase, offcuts reused, waste " + percent(cut.waste()) + "; whole " + kind
@@ -90,9 +90,9 @@ final class ListWriter {
                 + units.faceText(layout.tile().width());
         add(
                 Material.TILE,
-                Material.TILE + " " + size,
+                size + ", " + units.thicknessText(layout.tile().thickness()) + " thick",
                 layout.boxes(),
-                perBox == 1 ? "piece" : "box of " + perBox,
+                perBox == 1 ? "tile" : "box of " + perBox + " tiles",
                 Amounts.of(layout.tilesToBuy() + layout.atticTiles(), Units.ONE),
                 layout.wholeTiles() + " whole and " + layout.cutTiles() + " cut places take "
                         + layout.tilesNeeded() + " tiles as laid; waste "

@@ -98,6 +98,11 @@ public enum PurchaseUnits {
         return text(length(given));
     }
 
+    /** The size of a sheet or roll, to a millimetre. */
+    String stockText(Quantity<Length> given) {
+        return QuantityText.write(length(given), 3);
+    }
+
     /** A thickness or a step: millimetres to a tenth, inches to a hundredth. */
     String thicknessText(Quantity<Length> given) {
         return QuantityText.write(face(given), isMetric() ? 1 : 2);
