@@ -1,8 +1,6 @@
 package org.heatfloor.takeoff;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -43,6 +41,18 @@ final class WorkedChecks {
             case "tiles by area ft" ->
                 tile(x[1] * 304.8, x[2] * 304.8, 9, 0, TilePattern.STRAIGHT, x[3])
                         .countByArea(Amounts.of(x[0], Units.SQUARE_FOOT));
+            case "area with waste m2" ->
+                Si.in(
+                        "area",
+                        tile(300, 300, 9, 3, TilePattern.STRAIGHT, x[1]).withWaste(Amounts.squareMetres(x[0])),
+                        Units.SQUARE_METRE);
+            case "area with waste ft2" ->
+                Si.in(
+                        "area",
+                        tile(300, 300, 9, 3, TilePattern.STRAIGHT, x[1])
+                                .withWaste(Amounts.of(x[0], Units.SQUARE_FOOT)),
+                        Units.SQUARE_FOOT);
+            case "tiles unrounded" -> x[0] * tile(x[1], x[2], 9, 0, TilePattern.STRAIGHT, 0).perSquareMetre();
             case "boxes" -> boxes((int) x[0], (int) x[1]);
             case "step verdict" ->
                 StepRule.ADA_2010.verdict(Amounts.millimetres(x[0])) == StepVerdict.valueOf(text[1]) ? 1 : 0;
@@ -53,6 +63,7 @@ final class WorkedChecks {
             case "whole bags" -> MortarNeed.wholeBags(x[0], x[1]);
             case "spread m2" -> Si.in("spread", timed(x).largestSpread(Amounts.squareMetres(x[0])), Units.SQUARE_METRE);
             case "batch kg" -> batch(x);
+            case "bags in batch" -> Math.floor(batch(x) / x[6]);
             default -> moreValues(quantity, text, x);
         };
     }
@@ -66,10 +77,14 @@ final class WorkedChecks {
         }
         if (quantity.startsWith("membrane")) {
             MembraneCut cut = membrane(text);
-            return quantity.equals("membrane rolls") ? cut.stockCount() : cut.lowerBound();
+            return switch (quantity) {
+                case "membrane rolls" -> cut.stockCount();
+                case "membrane bound" -> cut.lowerBound();
+                default -> WorkedStrips.laid(quantity, Room.ofWkt(text[0], Units.METRE), x);
+            };
         }
         if (quantity.startsWith("strips") || quantity.startsWith("rolls")) {
-            return strips(quantity, Arrays.stream(x).mapToInt(d -> (int) d).toArray());
+            return WorkedStrips.value(quantity, Arrays.stream(x).mapToInt(d -> (int) d).toArray());
         }
         if (quantity.startsWith("bay")) {
             return bays(quantity, x);
@@ -137,6 +152,15 @@ final class WorkedChecks {
         return switch (quantity) {
             case "end cut mm" -> shortest(run(x, Units.MILLIMETRE), Units.MILLIMETRE);
             case "end cut in" -> shortest(run(x, Units.INCH), Units.INCH);
+            case "whole tiles in run" -> run(x, Units.INCH).wholeTiles();
+            case "layout columns" ->
+                rectangle(x).pieces().stream().map(TilePiece::column).distinct().count();
+            case "layout rows" ->
+                rectangle(x).pieces().stream().map(TilePiece::row).distinct().count();
+            case "layout whole tiles" -> rectangle(x).wholeTiles();
+            case "layout bought m2" -> rectangle(x).tilesNeeded() * x[2] * x[3] / 1e6;
+            case "layout overage %" ->
+                100 * (layout("layout bought m2", x) / rectangle(x).field().getArea() - 1);
             case "columns" -> run(x, Units.MILLIMETRE).pieces().size();
             case "layout tiles" -> rectangle(x).tilesNeeded();
             case "layout end cut mm" -> shortest(rectangle(x), Units.MILLIMETRE);
@@ -208,6 +232,9 @@ final class WorkedChecks {
                 areal(GroutNeed.firstOrder(tile(x[0], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(x[4])));
             case "grout exact" ->
                 areal(GroutNeed.exact(tile(x[0], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(x[4])));
+            case "grout overstated %" ->
+                100 * (grout("grout first order", x) / grout("grout exact", x) - 1);
+            case "grout kg per 100 ft2" -> 9.290304 * grout("grout first order", x);
             case "grout ratio" ->
                 areal(GroutNeed.firstOrder(tile(x[0], x[0], x[2], x[3], TilePattern.STRAIGHT, 0), grout(1.6)))
                         / areal(GroutNeed.firstOrder(
@@ -230,9 +257,14 @@ final class WorkedChecks {
     }
 
     private static double site(String quantity, double[] x) {
-        SiteMortar mix = new SiteMortar(x[1], x[2], x[3]);
+        SiteMortar mix = x.length > 3 ? new SiteMortar(x[1], x[2], x[3]) : new SiteMortar(1, 4, 1.33);
         Quantity<Volume> inPlace = Amounts.of(x[0], Units.CUBIC_METRE);
         return switch (quantity) {
+            case "site bed ft3" ->
+                Si.in(
+                        "bed",
+                        Amounts.of(x[0] * 0.09290304 * x[1] / 1000, Units.CUBIC_METRE),
+                        Units.CUBIC_FOOT);
             case "site dry" -> Si.in("dry", mix.dry(inPlace), Units.CUBIC_METRE);
             case "site sand" -> Si.in("sand", mix.sand(inPlace), Units.CUBIC_METRE);
             case "site cement bags" -> Si.in("cement", mix.cement(inPlace), Units.CUBIC_METRE) / x[4];
@@ -262,40 +294,6 @@ final class WorkedChecks {
         StudLattice lattice =
                 StudLattice.of(membrane, Schoolhouse.point(pitch / 2, pitch / 2), Units.METRE, Amounts.degrees(0));
         return MembraneCut.of(Room.ofWkt(text[0], Units.METRE), membrane, lattice);
-    }
-
-    private static double strips(String quantity, int[] x) {
-        return switch (quantity) {
-            case "strips first fit" -> CuttingOracles.firstFitDecreasing(Arrays.copyOfRange(x, 1, x.length), x[0]);
-            case "strips optimum" -> pack(Arrays.copyOfRange(x, 1, x.length), x[0], 1, 1);
-            case "strips bound" -> LevelPacker.lengthBound(Arrays.copyOfRange(x, 1, x.length), x[0]);
-            case "rolls no rip" -> {
-                int[] lengths = new int[x[2]];
-                Arrays.fill(lengths, x[1]);
-                yield pack(lengths, x[0], 1, 1);
-            }
-            case "rolls with rip" -> {
-                List<int[]> items = new ArrayList<>();
-                for (int i = 0; i < x[3]; i++) {
-                    items.add(new int[] {x[2], x[1]});
-                    items.add(new int[] {x[2], x[4]});
-                }
-                yield LevelPacker.pack(
-                                items.stream().mapToInt(i -> i[0]).toArray(),
-                                items.stream().mapToInt(i -> i[1]).toArray(),
-                                x[0],
-                                x[1],
-                                100_000)
-                        .stocks();
-            }
-            default -> throw new IllegalArgumentException(quantity);
-        };
-    }
-
-    private static int pack(int[] lengths, int roll, int width, int rollWidth) {
-        int[] widths = new int[lengths.length];
-        Arrays.fill(widths, width);
-        return LevelPacker.pack(lengths, widths, roll, rollWidth, 100_000).stocks();
     }
 
     private static double bays(String quantity, double[] x) {
