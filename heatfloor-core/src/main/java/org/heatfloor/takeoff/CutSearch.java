@@ -124,7 +124,8 @@ final class CutSearch {
             tryPieces(StripCutter.pieces(laying.strips, laying.band, laying.stockLength, true), laying, false);
         }
         bestOrThrow();
-        stripBound = Math.max(areaBound(), layings.stream().mapToInt(Laying::bound).min().orElse(0));
+        stripBound = Math.max(
+                areaBound(), layings.stream().mapToInt(Laying::bound).min().orElse(0));
         closeGap(layings);
         return bestOrThrow();
     }
@@ -233,8 +234,7 @@ final class CutSearch {
         if (!isBest(new Candidate(pieces, hoped, joints, laying))) {
             return true;
         }
-        Packing packing =
-                TurnedPacker.pack(pieces, laying.stockLength, laying.band, less ? GAP_NODES : PACKING_NODES);
+        Packing packing = TurnedPacker.pack(pieces, laying.stockLength, laying.band, less ? GAP_NODES : PACKING_NODES);
         Candidate found = new Candidate(pieces, packing, joints, laying);
         if (isBest(found)) {
             best = Optional.of(found);

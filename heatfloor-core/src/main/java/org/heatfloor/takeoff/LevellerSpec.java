@@ -19,10 +19,7 @@ import org.heatfloor.quantity.Units;
  * @param bag dry mass of a bag, where known
  */
 public record LevellerSpec(
-        Quantity<Density> dry,
-        Quantity<Length> cover,
-        Quantity<Dimensionless> waste,
-        Optional<Quantity<Mass>> bag) {
+        Quantity<Density> dry, Quantity<Length> cover, Quantity<Dimensionless> waste, Optional<Quantity<Mass>> bag) {
 
     /** 1.7 kg/L of cement compound (from memory), no cover, nothing added, no bag. */
     public static final LevellerSpec USUAL = new LevellerSpec(

@@ -50,8 +50,8 @@ final class ListWriter {
 
     /** One line for each mortar; a mortar that serves both beds is bought once. */
     void mortars(List<MortarNeed> needs, Quantity<Dimensionless> waste) {
-        boolean isOne = needs.size() == 2
-                && needs.get(0).mortar().isSameAs(needs.get(1).mortar());
+        boolean isOne =
+                needs.size() == 2 && needs.get(0).mortar().isSameAs(needs.get(1).mortar());
         if (isOne) {
             mortar(Material.MORTAR_THROUGHOUT, needs, MortarNeed.bagsTogether(needs), waste);
             return;

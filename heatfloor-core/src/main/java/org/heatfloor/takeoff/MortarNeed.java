@@ -23,12 +23,7 @@ import org.heatfloor.quantity.Units;
  * @param bags bags to buy
  */
 public record MortarNeed(
-        MortarUse use,
-        Mortar mortar,
-        Quantity<Volume> inPlace,
-        Quantity<Mass> dry,
-        Quantity<Mass> water,
-        int bags) {
+        MortarUse use, Mortar mortar, Quantity<Volume> inPlace, Quantity<Mass> dry, Quantity<Mass> water, int bags) {
 
     /**
      * Checks the parts.
@@ -64,7 +59,11 @@ public record MortarNeed(
         double area = Si.notNegative("floor", floor, Units.SQUARE_METRE);
         double fill = area * studs.openMetres() - Si.notNegative("cable volume", cable, Units.CUBIC_METRE);
         return List.of(
-                of(MortarUse.UNDER_MEMBRANE, bedding.mortarUnder(), area * bedding.lowerVolumeMetres(), bedding.waste()),
+                of(
+                        MortarUse.UNDER_MEMBRANE,
+                        bedding.mortarUnder(),
+                        area * bedding.lowerVolumeMetres(),
+                        bedding.waste()),
                 of(
                         MortarUse.IN_AND_OVER_MEMBRANE,
                         bedding.mortarOver(),

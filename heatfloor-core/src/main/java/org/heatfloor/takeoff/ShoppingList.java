@@ -71,8 +71,7 @@ public final class ShoppingList {
     }
 
     private String costs(Currency in) {
-        String missing =
-                unpriced().stream().map(l -> l.material().toString()).collect(Collectors.joining("; "));
+        String missing = unpriced().stream().map(l -> l.material().toString()).collect(Collectors.joining("; "));
         return "\ntogether " + in.getCurrencyCode() + " " + sum().toPlainString()
                 + (missing.isEmpty() ? "" : ", without a price for: " + missing);
     }

@@ -159,7 +159,8 @@ final class StripCutter {
             if (!seen.contains(field)) {
                 seen.add(field);
             }
-            slots[i] = new LevelPacker.Slot(seen.indexOf(field), piece.u - column * along, piece.v - row * across, false);
+            slots[i] =
+                    new LevelPacker.Slot(seen.indexOf(field), piece.u - column * along, piece.v - row * across, false);
         }
         return seen.size();
     }

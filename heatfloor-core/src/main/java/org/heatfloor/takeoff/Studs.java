@@ -121,11 +121,7 @@ public record Studs(
      */
     public static Studs of(Membrane membrane) {
         return straight(
-                StudGrid.SQUARE,
-                membrane.studPitch(),
-                StudPlan.ROUND,
-                membrane.studDiameter(),
-                membrane.height());
+                StudGrid.SQUARE, membrane.studPitch(), StudPlan.ROUND, membrane.studDiameter(), membrane.height());
     }
 
     /**

@@ -51,8 +51,7 @@ public final class TakeOff {
                 .stock()
                 .map(stock -> CutSearch.best(FloorRegions.parted(covered, joints), stock, b.lattice, CutRule.FEWEST));
         this.mortars = b.bedding
-                .map(x -> MortarNeed.of(
-                        membraneArea(), b.studs, x, Amounts.of(b.cableCubicMetres, Units.CUBIC_METRE)))
+                .map(x -> MortarNeed.of(membraneArea(), b.studs, x, Amounts.of(b.cableCubicMetres, Units.CUBIC_METRE)))
                 .orElse(List.of());
         this.layout = b.tile.map(tile -> LayoutBuilder.lay(covered, joints, tile, b.layoutRule));
         this.grout = layout.map(l -> GroutNeed.of(l, b.grout));

@@ -128,7 +128,8 @@ final class TakeOffFindings {
                 Severity.NOTE,
                 "building practice",
                 "limits are those of " + brief.practice + " practice: tiles by " + brief.standard() + ", bays of a "
-                        + brief.jointRule().name() + ", steps by " + brief.stepRule().name(),
+                        + brief.jointRule().name() + ", steps by "
+                        + brief.stepRule().name(),
                 brief.jointRule().source()));
     }
 }

@@ -29,7 +29,8 @@ final class TurnedPacker {
             lengths[i] = turnable ? Math.min(p.length(), p.width()) : p.length();
             widths[i] = turnable ? Math.min(p.length(), p.width()) : p.width();
         }
-        long area = pieces.stream().mapToLong(p -> (long) p.length() * p.width()).sum();
+        long area =
+                pieces.stream().mapToLong(p -> (long) p.length() * p.width()).sum();
         long one = (long) stockLength * band;
         return Math.max((int) ((area + one - 1) / one), LevelPacker.bound(lengths, widths, stockLength, band));
     }

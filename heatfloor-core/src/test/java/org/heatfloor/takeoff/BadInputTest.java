@@ -109,8 +109,10 @@ class BadInputTest {
                 fault("stud foot", () -> studs(0, 20)),
                 fault("fill depth", () -> studs(20, 20).openVolumeTo(Amounts.millimetres(6.1))),
                 fault("studs", () -> Schoolhouse.washroom().studs(studs(20, 20))),
-                fault("mortars", () -> MortarNeed.bagsTogether(
-                        Schoolhouse.washroomWithoutStock().build().mortars())),
+                fault(
+                        "mortars",
+                        () -> MortarNeed.bagsTogether(
+                                Schoolhouse.washroomWithoutStock().build().mortars())),
                 fault("laying pace", () -> {
                     TakeOff takeOff = Schoolhouse.washroomWithoutStock().build();
                     takeOff.batches(takeOff.mortars().get(0), Amounts.squareMetres(0));
@@ -144,19 +146,15 @@ class BadInputTest {
                         () -> TileLayout.of(WorkedChecks.room(100, 100, Units.METRE), tile(5, 1, 0), LayoutRule.USUAL)),
                 fault("layout line", () -> TileStart.centredOn("axis", Schoolhouse.line(1, 1, 1, 1))),
                 fault("layout corner", () -> TileStart.corner(Double.NaN, 0)),
-                fault(
-                        "pot life",
-                        () -> Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20))
-                                .withTimes(Amounts.of(30, Units.MINUTE), Amounts.of(20, Units.MINUTE))),
+                fault("pot life", () -> Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20))
+                        .withTimes(Amounts.of(30, Units.MINUTE), Amounts.of(20, Units.MINUTE))),
                 fault("spots", () -> SpotSurvey.of(List.of())),
                 fault("spot height", () -> new SpotSurvey.Spot(0, 0, Amounts.metres(2))),
                 fault("price of grout", () -> Prices.in(Currency.getInstance("EUR"))
                         .with(Material.GROUT, new BigDecimal("-1"))),
                 fault("mortar mix", () -> new SiteMortar(0, 4, 1.33)),
                 fault("bulking", () -> new SiteMortar(1, 4, 0.9)),
-                fault(
-                        "exterior joint spacing",
-                        () -> SoftJoints.exteriorWidth(Amounts.feet(16), Amounts.kelvins(50))),
+                fault("exterior joint spacing", () -> SoftJoints.exteriorWidth(Amounts.feet(16), Amounts.kelvins(50))),
                 fault("bay grid", () -> new JointRule(
                                 "test",
                                 Amounts.metres(8),

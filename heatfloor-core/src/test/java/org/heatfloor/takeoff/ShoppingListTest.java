@@ -130,7 +130,10 @@ class ShoppingListTest {
         assertThat(dry).isBetween(1.7 * 1.1 * 2 * 4.6, 1.7 * 1.1 * 10 * 4.7);
         assertThat(line.count()).isEqualTo((int) Math.ceil(dry / 20));
         assertThat(line.each()).isEqualTo("bag of 20 kg");
-        assertThat(line.basis()).contains("waste 10 %").contains("10 mm at the deepest").contains("rounded up");
+        assertThat(line.basis())
+                .contains("waste 10 %")
+                .contains("10 mm at the deepest")
+                .contains("rounded up");
     }
 
     @Test

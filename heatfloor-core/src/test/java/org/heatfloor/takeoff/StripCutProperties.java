@@ -2,17 +2,16 @@ package org.heatfloor.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.MembraneStock;
 import org.heatfloor.grid.MembraneStock.Kind;
+import org.heatfloor.grid.StudLattice;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
-import org.heatfloor.grid.Membrane;
-import org.heatfloor.grid.StudLattice;
-import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 
 /** The search against every cut in strips there is, on floors of a few cells. */
@@ -25,13 +24,11 @@ class StripCutProperties {
         for (int u = 0; u < cells.length; u++) {
             for (int v = 0; v < cells[u].length; v++) {
                 if (cells[u][v]) {
-                    floor = floor.union(
-                            FloorRegions.rectangle(u * PITCH, v * PITCH, (u + 1) * PITCH, (v + 1) * PITCH));
+                    floor = floor.union(FloorRegions.rectangle(u * PITCH, v * PITCH, (u + 1) * PITCH, (v + 1) * PITCH));
                 }
             }
         }
-        MembraneStock stock =
-                new MembraneStock(kind, Amounts.metres(across * PITCH), Amounts.metres(along * PITCH));
+        MembraneStock stock = new MembraneStock(kind, Amounts.metres(across * PITCH), Amounts.metres(along * PITCH));
         Membrane membrane = new Membrane(
                 Amounts.metres(PITCH), Amounts.metres(PITCH / 2), Amounts.millimetres(8), Optional.of(stock));
         StudLattice lattice =
@@ -58,8 +55,7 @@ class StripCutProperties {
             @ForAll @IntRange(min = 2, max = 4) int across,
             @ForAll @IntRange(min = 4, max = 9) int along,
             @ForAll Kind kind) {
-        boolean[][] cells =
-                angle(length, width, Math.min(notchLength, length - 1), Math.min(notchWidth, width - 1));
+        boolean[][] cells = angle(length, width, Math.min(notchLength, length - 1), Math.min(notchWidth, width - 1));
         MembraneCut cut = search(cells, across, along, kind);
         int least = StripCutOracle.fewest(cells, across, along, kind == Kind.SHEET);
         assertThat(cut.stockCount()).isEqualTo(least);

@@ -164,9 +164,8 @@ class TakeOffFindingsTest {
         }
         TakeOffBuilder brief = withTile(WorkedChecks.tile(side, 300, 9, 4, TilePattern.STRAIGHT, 10))
                 .survey(SpotSurvey.of(spots), LevellerSpec.USUAL);
-        assertThat(about(brief, "flatness"))
-                .first()
-                .satisfies(f -> assertThat(f.severity()).isEqualTo(severity));
+        assertThat(about(brief, "flatness")).first().satisfies(f -> assertThat(f.severity())
+                .isEqualTo(severity));
         assertThat(about(brief, "flatness")).last().satisfies(f -> assertThat(f.message())
                 .startsWith("not judged under a straightedge of "));
         assertThat(brief.build().leveller()).isPresent();

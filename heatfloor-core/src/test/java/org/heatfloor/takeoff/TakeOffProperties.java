@@ -155,7 +155,8 @@ class TakeOffProperties {
             }
         }
         SpotSurvey survey = SpotSurvey.of(spots);
-        LevellerNeed need = survey.leveller(WorkedChecks.room(l, w, Units.METRE), LevellerSpec.USUAL.withCover(Amounts.millimetres(3)));
+        LevellerNeed need = survey.leveller(
+                WorkedChecks.room(l, w, Units.METRE), LevellerSpec.USUAL.withCover(Amounts.millimetres(3)));
         double mean = (Math.abs(fallX) * l + Math.abs(fallY) * w) / 2 + 0.003;
         assertThat(Si.in("volume", need.volume(), Units.CUBIC_METRE)).isCloseTo(l * w * mean, within(1e-5));
         assertThat(WorkedChecks.mm(need.deepest())).isCloseTo(1000 * (2 * (mean - 0.003) + 0.003), within(1e-3));

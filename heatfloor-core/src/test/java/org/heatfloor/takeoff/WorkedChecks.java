@@ -49,10 +49,10 @@ final class WorkedChecks {
             case "area with waste ft2" ->
                 Si.in(
                         "area",
-                        tile(300, 300, 9, 3, TilePattern.STRAIGHT, x[1])
-                                .withWaste(Amounts.of(x[0], Units.SQUARE_FOOT)),
+                        tile(300, 300, 9, 3, TilePattern.STRAIGHT, x[1]).withWaste(Amounts.of(x[0], Units.SQUARE_FOOT)),
                         Units.SQUARE_FOOT);
-            case "tiles unrounded" -> x[0] * tile(x[1], x[2], 9, 0, TilePattern.STRAIGHT, 0).perSquareMetre();
+            case "tiles unrounded" ->
+                x[0] * tile(x[1], x[2], 9, 0, TilePattern.STRAIGHT, 0).perSquareMetre();
             case "boxes" -> boxes((int) x[0], (int) x[1]);
             case "step verdict" ->
                 StepRule.ADA_2010.verdict(Amounts.millimetres(x[0])) == StepVerdict.valueOf(text[1]) ? 1 : 0;
@@ -84,7 +84,8 @@ final class WorkedChecks {
             };
         }
         if (quantity.startsWith("strips") || quantity.startsWith("rolls")) {
-            return WorkedStrips.value(quantity, Arrays.stream(x).mapToInt(d -> (int) d).toArray());
+            return WorkedStrips.value(
+                    quantity, Arrays.stream(x).mapToInt(d -> (int) d).toArray());
         }
         if (quantity.startsWith("bay")) {
             return bays(quantity, x);
@@ -104,39 +105,39 @@ final class WorkedChecks {
     private static double cavity(String quantity, double[] x) {
         return switch (quantity) {
             case "round stud share" ->
-                squareMillimetres(studs(StudPlan.ROUND, StudGrid.SQUARE, 5, x[0], x[1], x[1]).meanPlanArea()) / (x[0] * x[0]);
+                squareMillimetres(studs(StudPlan.ROUND, StudGrid.SQUARE, 5, x[0], x[1], x[1])
+                                .meanPlanArea())
+                        / (x[0] * x[0]);
             case "open depth round square-grid mm" ->
-                litres(studs(StudPlan.ROUND, StudGrid.SQUARE, x[0], x[1], x[2], x[2]).openVolume());
+                litres(studs(StudPlan.ROUND, StudGrid.SQUARE, x[0], x[1], x[2], x[2])
+                        .openVolume());
             case "open depth square square-grid mm" ->
-                litres(studs(StudPlan.SQUARE, StudGrid.SQUARE, x[0], x[1], x[2], x[2]).openVolume());
+                litres(studs(StudPlan.SQUARE, StudGrid.SQUARE, x[0], x[1], x[2], x[2])
+                        .openVolume());
             case "fill depth square square-grid mm" ->
                 litres(studs(StudPlan.SQUARE, StudGrid.SQUARE, x[0], x[1], x[2], x[2])
                         .fillVolume(Amounts.millimetres(x[3]), Amounts.millimetres(x[4])));
             case "triangular cell mm2" ->
-                squareMillimetres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, 5, x[0], 5, 5).cell());
+                squareMillimetres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, 5, x[0], 5, 5)
+                        .cell());
             case "round stud mm2" ->
-                squareMillimetres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, 5, 28, x[0], x[1]).meanPlanArea());
+                squareMillimetres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, 5, 28, x[0], x[1])
+                        .meanPlanArea());
             case "open depth cut-back triangular mm" ->
-                litres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, x[0], x[1], x[2], x[3]).openVolume());
+                litres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, x[0], x[1], x[2], x[3])
+                        .openVolume());
             case "fill depth cut-back triangular mm" ->
                 litres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, x[0], x[1], x[2], x[3])
                         .fillVolume(Amounts.millimetres(x[4]), Amounts.millimetres(x[5])));
             case "cable depth mm" ->
-                Si.in(
-                        "cable",
-                        Studs.cableVolume(Amounts.metres(1000 / x[1]), Amounts.millimetres(x[0])),
-                        Units.LITRE);
+                Si.in("cable", Studs.cableVolume(Amounts.metres(1000 / x[1]), Amounts.millimetres(x[0])), Units.LITRE);
             default -> throw new IllegalArgumentException(quantity);
         };
     }
 
     private static Studs studs(StudPlan plan, StudGrid grid, double height, double pitch, double foot, double head) {
         return Studs.straight(
-                        grid,
-                        Amounts.millimetres(pitch),
-                        plan,
-                        Amounts.millimetres(foot),
-                        Amounts.millimetres(height))
+                        grid, Amounts.millimetres(pitch), plan, Amounts.millimetres(foot), Amounts.millimetres(height))
                 .withHead(Amounts.millimetres(head));
     }
 
@@ -232,8 +233,7 @@ final class WorkedChecks {
                 areal(GroutNeed.firstOrder(tile(x[0], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(x[4])));
             case "grout exact" ->
                 areal(GroutNeed.exact(tile(x[0], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(x[4])));
-            case "grout overstated %" ->
-                100 * (grout("grout first order", x) / grout("grout exact", x) - 1);
+            case "grout overstated %" -> 100 * (grout("grout first order", x) / grout("grout exact", x) - 1);
             case "grout kg per 100 ft2" -> 9.290304 * grout("grout first order", x);
             case "grout ratio" ->
                 areal(GroutNeed.firstOrder(tile(x[0], x[0], x[2], x[3], TilePattern.STRAIGHT, 0), grout(1.6)))
@@ -261,10 +261,7 @@ final class WorkedChecks {
         Quantity<Volume> inPlace = Amounts.of(x[0], Units.CUBIC_METRE);
         return switch (quantity) {
             case "site bed ft3" ->
-                Si.in(
-                        "bed",
-                        Amounts.of(x[0] * 0.09290304 * x[1] / 1000, Units.CUBIC_METRE),
-                        Units.CUBIC_FOOT);
+                Si.in("bed", Amounts.of(x[0] * 0.09290304 * x[1] / 1000, Units.CUBIC_METRE), Units.CUBIC_FOOT);
             case "site dry" -> Si.in("dry", mix.dry(inPlace), Units.CUBIC_METRE);
             case "site sand" -> Si.in("sand", mix.sand(inPlace), Units.CUBIC_METRE);
             case "site cement bags" -> Si.in("cement", mix.cement(inPlace), Units.CUBIC_METRE) / x[4];

@@ -15,11 +15,7 @@ final class WorkedMortar {
     private static final Quantity<Area> FLOOR = Amounts.squareMetres(AREA);
 
     private static final Studs STUDS = Studs.straight(
-            StudGrid.SQUARE,
-            Amounts.millimetres(36),
-            StudPlan.SQUARE,
-            Amounts.millimetres(20),
-            Amounts.millimetres(6));
+            StudGrid.SQUARE, Amounts.millimetres(36), StudPlan.SQUARE, Amounts.millimetres(20), Amounts.millimetres(6));
 
     /** 5 mm cable at 108 mm. */
     private static final Quantity<Volume> CABLE =

@@ -20,7 +20,8 @@ final class WorkedStrips {
     /** Strips along x from the lower wall: outline, roll width, roll length, pitch. */
     static double laid(String quantity, Room room, double[] x) {
         double pitch = x[3];
-        Polygon cells = (Polygon) AffineTransformation.scaleInstance(1 / pitch, 1 / pitch).transform(room.polygon());
+        Polygon cells = (Polygon)
+                AffineTransformation.scaleInstance(1 / pitch, 1 / pitch).transform(room.polygon());
         List<Piece> strips = StripCutter.strips(List.of(cells), (int) Math.rint(x[1] / pitch), 0);
         return switch (quantity) {
             case "membrane strips" -> strips.size();
@@ -43,13 +44,16 @@ final class WorkedStrips {
                         .min()
                         .orElseThrow();
             case "strips optimum" -> pack(lengths, x[0]).stocks();
-            case "strips optimum emptiest" -> Arrays.stream(loads(lengths, x[0])).min().orElseThrow();
-            case "strips optimum fullest" -> Arrays.stream(loads(lengths, x[0])).max().orElseThrow();
+            case "strips optimum emptiest" ->
+                Arrays.stream(loads(lengths, x[0])).min().orElseThrow();
+            case "strips optimum fullest" ->
+                Arrays.stream(loads(lengths, x[0])).max().orElseThrow();
             case "strips length bound" -> Math.ceil(Arrays.stream(lengths).sum() / (double) x[0]);
             case "strips bound" -> LevelPacker.lengthBound(lengths, x[0]);
             case "strips on one roll" -> onOneRoll(x[0], x[1]);
             case "rolls no rip" -> pack(repeated(x[1], x[2]), x[0]).stocks();
-            case "rolls no rip length" -> Arrays.stream(loads(repeated(x[1], x[2]), x[0])).sum();
+            case "rolls no rip length" ->
+                Arrays.stream(loads(repeated(x[1], x[2]), x[0])).sum();
             case "rolls with rip" -> ripped(x).stocks();
             case "rolls with rip length" -> used(ripped(x), rippedLengths(x));
             case "rolls with rip bound" -> ripped(x).bound();

@@ -116,8 +116,7 @@ final class CoveringReader {
         return s.build(() -> {
             Bedding usual = Bedding.of(under.orElseThrow(), over.orElseThrow(), bag.orElseThrow());
             return usual.withContact(contact.orElse(usual.contact()))
-                    .withMortars(
-                            mixed(usual.mortarUnder(), density, water), mixed(usual.mortarOver(), density, water));
+                    .withMortars(mixed(usual.mortarUnder(), density, water), mixed(usual.mortarOver(), density, water));
         });
     }
 

@@ -64,13 +64,7 @@ final class CutSheet {
         pen.line(Paper.EDGE, BOTTOM, WIDTH - Paper.EDGE, BOTTOM, LineKind.WIDE, Pen.INK);
         pen.line(COLUMN - 4, Paper.EDGE, COLUMN - 4, BOTTOM, LineKind.NARROW, Pen.INK);
         pen.text(title, Paper.EDGE + 4, BOTTOM + 10, Pen.TITLE, Pen.Anchor.START, Pen.INK);
-        pen.text(
-                "Scale 1:" + paper.scale(),
-                WIDTH - Paper.EDGE - 4,
-                BOTTOM + 10,
-                Pen.TEXT,
-                Pen.Anchor.END,
-                Pen.INK);
+        pen.text("Scale 1:" + paper.scale(), WIDTH - Paper.EDGE - 4, BOTTOM + 10, Pen.TEXT, Pen.Anchor.END, Pen.INK);
     }
 
     private static int scale(Envelope room) {
@@ -109,8 +103,8 @@ final class CutSheet {
     /** A line as a sample. */
     static Entry line(LineKind kind, Color colour, String words) {
         return new Entry(
-                (pen, at) -> pen.line(
-                        at.getX() - SAMPLE / 2, at.getY(), at.getX() + SAMPLE / 2, at.getY(), kind, colour),
+                (pen, at) ->
+                        pen.line(at.getX() - SAMPLE / 2, at.getY(), at.getX() + SAMPLE / 2, at.getY(), kind, colour),
                 words);
     }
 
@@ -153,8 +147,9 @@ final class CutSheet {
     /** Writes lines into the column from a height on, in two halves when they are many; those that do not fit are told. */
     static void list(Pen pen, double from, List<String> given) {
         int rows = (int) ((BOTTOM - from - 2) / LINE);
-        List<String> whole =
-                given.stream().flatMap(l -> TextLines.wrapped(l, CHARACTERS).stream()).toList();
+        List<String> whole = given.stream()
+                .flatMap(l -> TextLines.wrapped(l, CHARACTERS).stream())
+                .toList();
         boolean isOne = whole.size() <= rows;
         List<String> lines = isOne
                 ? whole

@@ -109,8 +109,8 @@ final class Dimensions {
     private Optional<String> text(List<Double> stops, int i, double from, double to) {
         double first = stops.get(0);
         String text = unit == LengthUnit.MILLIMETRE
-                ? String.valueOf(Math.round((stops.get(i) - first) * 1_000)
-                        - Math.round((stops.get(i - 1) - first) * 1_000))
+                ? String.valueOf(
+                        Math.round((stops.get(i) - first) * 1_000) - Math.round((stops.get(i - 1) - first) * 1_000))
                 : length(stops.get(i) - stops.get(i - 1), unit);
         return Pen.width(text, Pen.TEXT) <= to - from + 1 ? Optional.of(text) : Optional.empty();
     }

@@ -82,8 +82,10 @@ final class MembraneDrawing {
     private List<CutSheet.Entry> legend() {
         List<CutSheet.Entry> entries = new ArrayList<>();
         entries.add(CutSheet.line(LineKind.WIDE, Pen.INK, "joint, butted, midway between two rows of studs"));
-        entries.add(CutSheet.field(Pen.PALE, "piece, in the room and on its "
-                + cut.stock().kind().name().toLowerCase(Locale.ROOT) + " with the line it is trimmed to"));
+        entries.add(CutSheet.field(
+                Pen.PALE,
+                "piece, in the room and on its " + cut.stock().kind().name().toLowerCase(Locale.ROOT)
+                        + " with the line it is trimmed to"));
         entries.add(CutSheet.field(java.awt.Color.WHITE, "left over"));
         entries.add(new CutSheet.Entry(
                 (p, at) -> p.triangle(new Point2D.Double(at.getX() + 1, at.getY()), 0, ARROW, Pen.GREY),

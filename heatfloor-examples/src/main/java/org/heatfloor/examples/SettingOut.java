@@ -44,9 +44,8 @@ final class SettingOut {
                         TilePiece::row,
                         TreeMap::new,
                         Collectors.mapping(p -> p.shape().getEnvelopeInternal(), Collectors.toList())));
-        List<Envelope> longest = rows.values().stream()
-                .max(Comparator.comparingInt(List::size))
-                .orElse(List.of());
+        List<Envelope> longest =
+                rows.values().stream().max(Comparator.comparingInt(List::size)).orElse(List.of());
         Envelope row = new Envelope();
         longest.forEach(row::expandToInclude);
         List<Envelope> whole = new ArrayList<>();
@@ -57,9 +56,7 @@ final class SettingOut {
         }
         List<Double> across = joints(isAlongX ? longest : whole, true);
         List<Double> up = joints(isAlongX ? whole : longest, false);
-        return across.isEmpty() || up.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new SettingOut(across, up, room, row));
+        return across.isEmpty() || up.isEmpty() ? Optional.empty() : Optional.of(new SettingOut(across, up, room, row));
     }
 
     /** The middles of the gaps between neighbours. */
@@ -69,7 +66,8 @@ final class SettingOut {
                 .toList();
         List<Double> joints = new ArrayList<>();
         for (int i = 1; i < sorted.size(); i++) {
-            double before = alongX ? sorted.get(i - 1).getMaxX() : sorted.get(i - 1).getMaxY();
+            double before =
+                    alongX ? sorted.get(i - 1).getMaxX() : sorted.get(i - 1).getMaxY();
             double after = alongX ? sorted.get(i).getMinX() : sorted.get(i).getMinY();
             if (after > before - 1e-9) {
                 joints.add((before + after) / 2);
@@ -89,9 +87,8 @@ final class SettingOut {
 
     private static List<Double> stops(List<Double> joints, double from, double to) {
         List<Double> stops = new ArrayList<>();
-        for (double stop : new double[] {
-            from, joints.get(0), middle(joints, from, to), joints.get(joints.size() - 1), to
-        }) {
+        for (double stop :
+                new double[] {from, joints.get(0), middle(joints, from, to), joints.get(joints.size() - 1), to}) {
             if (stops.isEmpty() || stop > stops.get(stops.size() - 1) + 1e-6) {
                 stops.add(stop);
             }

@@ -39,8 +39,7 @@ final class TileDrawing {
             pen.fill(piece.shape(), piece.isWhole() ? Color.WHITE : Pen.PALE);
             pen.draw(piece.shape(), LineKind.NARROW, Pen.INK);
         }
-        Optional<SettingOut> lines =
-                SettingOut.of(layout, file.room().polygon().getEnvelopeInternal());
+        Optional<SettingOut> lines = SettingOut.of(layout, file.room().polygon().getEnvelopeInternal());
         lines.ifPresent(this::settingOut);
         for (TilePiece piece : layout.pieces()) {
             if (!piece.isWhole()) {
@@ -74,8 +73,8 @@ final class TileDrawing {
         String number = String.valueOf(piece.tileNumber());
         String size = size(piece);
         boolean plain = piece.shape().isRectangle();
-        boolean fits = Pen.width(size, Pen.SMALL) < high.getX() - low.getX() - 1.5
-                && low.getY() - high.getY() > TWO_LINES;
+        boolean fits =
+                Pen.width(size, Pen.SMALL) < high.getX() - low.getX() - 1.5 && low.getY() - high.getY() > TWO_LINES;
         if (plain && fits) {
             pen.label(number, new Point2D.Double(at.getX(), at.getY() - 1.5), Pen.SMALL, Pen.INK, Pen.PALE);
             pen.label(size, new Point2D.Double(at.getX(), at.getY() + 1.5), Pen.SMALL, Pen.INK, Pen.PALE);
@@ -87,18 +86,17 @@ final class TileDrawing {
     private List<CutSheet.Entry> legend(boolean hasLines) {
         List<CutSheet.Entry> entries = new ArrayList<>();
         entries.add(CutSheet.field(Color.WHITE, "whole tile"));
-        entries.add(CutSheet.field(Pen.PALE, "cut tile: number of the tile it comes from, length × width"
-                + (unit.isImperial() ? "" : " in mm")));
+        entries.add(CutSheet.field(
+                Pen.PALE,
+                "cut tile: number of the tile it comes from, length × width" + (unit.isImperial() ? "" : " in mm")));
         entries.add(CutSheet.field(Pen.TINT, "soft joint at walls and columns, no grout, no mortar"));
         if (hasLines) {
             entries.add(CutSheet.line(
                     LineKind.DASH_DOT,
                     Pen.ACCENT,
-                    "setting-out line; dimensions run to the middle of joints"
-                            + (unit.isImperial() ? "" : ", in mm")));
+                    "setting-out line; dimensions run to the middle of joints" + (unit.isImperial() ? "" : ", in mm")));
             entries.add(new CutSheet.Entry(
-                    (p, at) -> p.triangle(at, Math.PI, 2.4, Pen.ACCENT),
-                    "row whose joints are measured across"));
+                    (p, at) -> p.triangle(at, Math.PI, 2.4, Pen.ACCENT), "row whose joints are measured across"));
         }
         entries.addAll(CutSheet.common(file));
         return entries;
@@ -106,11 +104,15 @@ final class TileDrawing {
 
     private List<String> list() {
         List<String> lines = new ArrayList<>();
-        lines.add(layout.wholeTiles() + " whole tiles, " + layout.cutTiles() + " cut places: "
-                + layout.tilesNeeded() + " tiles as laid, " + layout.tilesToBuy() + " to buy");
+        lines.add(layout.wholeTiles() + " whole tiles, " + layout.cutTiles() + " cut places: " + layout.tilesNeeded()
+                + " tiles as laid, " + layout.tilesToBuy() + " to buy");
         double angle = layout.direction().to(Units.DEGREE).getValue().doubleValue();
-        lines.add(layout.tile().pattern().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
-                + ", tiles' length at " + QuantityText.number(angle, 1) + "° to the sheet's lower edge");
+        lines.add(layout.tile()
+                        .pattern()
+                        .name()
+                        .toLowerCase(java.util.Locale.ROOT)
+                        .replace('_', ' ') + ", tiles' length at " + QuantityText.number(angle, 1)
+                + "° to the sheet's lower edge");
         lines.add("Dry-lay the marked row first and check the cuts at both walls.");
         lines.add("Cuts by tile:");
         Map<Integer, List<String>> cuts = new TreeMap<>();
@@ -124,8 +126,7 @@ final class TileDrawing {
     }
 
     private String size(TilePiece piece) {
-        return Dimensions.length(metres(piece.length()), unit) + " × "
-                + Dimensions.length(metres(piece.width()), unit);
+        return Dimensions.length(metres(piece.length()), unit) + " × " + Dimensions.length(metres(piece.width()), unit);
     }
 
     private static double metres(Quantity<Length> length) {
