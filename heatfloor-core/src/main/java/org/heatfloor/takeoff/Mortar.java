@@ -107,7 +107,7 @@ public record Mortar(
      *
      * @return the volume of mixed mortar
      */
-    public Quantity<Volume> yield() {
+    public Quantity<Volume> bagYield() {
         return Amounts.of(1000 * Si.in("bag", bag, Units.KILOGRAM) / dryKilograms(1), Units.LITRE);
     }
 

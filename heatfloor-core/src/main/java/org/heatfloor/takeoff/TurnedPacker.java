@@ -65,10 +65,10 @@ final class TurnedPacker {
             return List.of(turnable);
         }
         List<List<Integer>> all = new ArrayList<>();
-        for (int bits = 1; bits < 1 << turnable.size(); bits++) {
+        for (int bits = 1; bits < (1 << turnable.size()); bits++) {
             int set = bits;
             all.add(IntStream.range(0, turnable.size())
-                    .filter(i -> (set >> i & 1) == 1)
+                    .filter(i -> ((set >> i) & 1) == 1)
                     .mapToObj(turnable::get)
                     .toList());
         }

@@ -33,7 +33,7 @@ class ShoppingListTest {
         assertThat(list.lines())
                 .allMatch(l -> l.count() >= 1)
                 .allMatch(l -> l.basis().matches("[0-9].*; .*waste .*")
-                        || l.material() == Material.MEMBRANE && l.basis().contains("waste"))
+                        || (l.material() == Material.MEMBRANE && l.basis().contains("waste")))
                 .allMatch(l -> l.basis().contains("rounded up") || l.basis().contains("; whole sheets: "));
         assertThat(list.total()).isEmpty();
     }

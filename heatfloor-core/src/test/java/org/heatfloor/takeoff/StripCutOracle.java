@@ -201,7 +201,7 @@ final class StripCutOracle {
     private static int sum(List<Box> boxes, int set) {
         int sum = 0;
         for (int i = 0; i < boxes.size(); i++) {
-            sum += (set >> i & 1) * boxes.get(i).width;
+            sum += ((set >> i) & 1) * boxes.get(i).width;
         }
         return sum;
     }
@@ -209,7 +209,7 @@ final class StripCutOracle {
     private static int longest(List<Box> boxes, int set) {
         int longest = 0;
         for (int i = 0; i < boxes.size(); i++) {
-            longest = Math.max(longest, (set >> i & 1) * boxes.get(i).length);
+            longest = Math.max(longest, ((set >> i) & 1) * boxes.get(i).length);
         }
         return longest;
     }

@@ -32,8 +32,8 @@ final class WorkedChecks {
                 mm(Schoolhouse.square(6).withAngle(Amounts.degrees(90)).bedThickness(percent(x[0])));
             case "dry mass per m2 and mm" ->
                 Si.in("dry", mortar(x[0], x[1], 25).dry(Amounts.of(1, Units.LITRE)), Units.KILOGRAM);
-            case "yield litres" -> Si.in("yield", bag(text, x).yield(), Units.LITRE);
-            case "yield cubic feet" -> Si.in("yield", bag(text, x).yield(), Units.CUBIC_FOOT);
+            case "yield litres" -> Si.in("yield", bag(text, x).bagYield(), Units.LITRE);
+            case "yield cubic feet" -> Si.in("yield", bag(text, x).bagYield(), Units.CUBIC_FOOT);
             case "tiles per m2" ->
                 tile(x[0], x[1], 9, x[2], TilePattern.STRAIGHT, 0).perSquareMetre();
             case "tiles by area" ->
