@@ -11,7 +11,8 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 
 /**
- * How large a bay between movement joints may be. Editions and countries differ, so a rule is chosen, not built in.
+ * How large a bay of tile between movement joints may be. Editions and countries differ and are not mixed, so a rule is
+ * chosen, not built in: each factory is one document.
  *
  * @param name what it is called
  * @param longestSide the longest side of a bay
@@ -25,6 +26,30 @@ public record JointRule(
         Optional<Quantity<Area>> largestArea,
         OptionalDouble greatestRatio,
         Source source) {
+
+    /** More bays than this are no floor; a ratio near 1 may never be met at all. */
+    private static final int MOST_BAYS = 10_000;
+
+    private static final double SLACK = 1e-9;
+
+    /**
+     * A rectangle parted into equal bays.
+     *
+     * @param along bays along its length
+     * @param across bays along its width
+     * @param lowerBound bays no parting can do without: area over the largest bay, rounded up; 1 where the rule limits no area
+     */
+    public record BayGrid(int along, int across, int lowerBound) {
+
+        /**
+         * Bays in all.
+         *
+         * @return their count
+         */
+        public int count() {
+            return along * across;
+        }
+    }
 
     /**
      * Checks the limits.
@@ -119,6 +144,76 @@ public record JointRule(
                 "tiled floor, United Kingdom",
                 Amounts.metres(10),
                 Source.document("The Tile Association, guide to tiling floors", "section 10"));
+    }
+
+    /**
+     * Equal bays along one run: the run over the longest side, rounded up. One less is the count of joints.
+     *
+     * @param run the run
+     * @return the count
+     * @throws IllegalArgumentException if the run is not above 0 and at most 10 km
+     */
+    public int bays(Quantity<Length> run) {
+        Si.positive("run", run, Units.METRE);
+        double metres = Si.within("run", run, Units.METRE, 0, 10_000);
+        return (int) Math.ceil(metres / Si.in("longest side", longestSide, Units.METRE) - SLACK);
+    }
+
+    /**
+     * The fewest equal bays in rows and columns that keep all limits. A layout that is not a grid can do with fewer, never
+     * with fewer than the bound.
+     *
+     * @param length of the rectangle
+     * @param width of the rectangle
+     * @return the bays
+     * @throws IllegalArgumentException if a side is not above 0 and at most 1 km, or no grid of up to 10,000 bays keeps
+     *     the limits
+     */
+    public BayGrid grid(Quantity<Length> length, Quantity<Length> width) {
+        Si.positive("bay grid length", length, Units.METRE);
+        double l = Si.within("bay grid length", length, Units.METRE, 0, 1_000);
+        Si.positive("bay grid width", width, Units.METRE);
+        double w = Si.within("bay grid width", width, Units.METRE, 0, 1_000);
+        double side = Si.in("longest side", longestSide, Units.METRE);
+        double byArea = Math.max(1, Math.ceil(l * w / largestSquareMetres() - SLACK));
+        double bySide = Math.ceil(l / side - SLACK) * Math.ceil(w / side - SLACK);
+        double first = Math.max(byArea, bySide);
+        for (int count = (int) Math.min(first, MOST_BAYS + 1.0); count <= MOST_BAYS; count++) {
+            for (int along = count; along >= 1; along--) {
+                int across = count / along;
+                if (count % along == 0 && allows(l / along, w / across)) {
+                    return new BayGrid(along, across, (int) byArea);
+                }
+            }
+        }
+        throw new IllegalArgumentException("bay grid: " + length + " by " + width + " was given; sides that at most "
+                + MOST_BAYS + " equal bays within the rule's side, area and ratio part are expected");
+    }
+
+    /**
+     * Whether a rectangular bay keeps all limits.
+     *
+     * @param length of the bay
+     * @param width of the bay
+     * @return true when side, area and ratio are within the rule
+     * @throws IllegalArgumentException if a side is not above zero
+     */
+    public boolean allows(Quantity<Length> length, Quantity<Length> width) {
+        return allows(Si.positive("bay length", length, Units.METRE), Si.positive("bay width", width, Units.METRE));
+    }
+
+    private boolean allows(double lengthMetres, double widthMetres) {
+        double longer = Math.max(lengthMetres, widthMetres);
+        double shorter = Math.min(lengthMetres, widthMetres);
+        return longer <= Si.in("longest side", longestSide, Units.METRE) + SLACK
+                && longer * shorter <= largestSquareMetres() + SLACK
+                && longer <= greatestRatio.orElse(Double.POSITIVE_INFINITY) * shorter + SLACK;
+    }
+
+    private double largestSquareMetres() {
+        return largestArea
+                .map(a -> Si.in("largest area", a, Units.SQUARE_METRE))
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static JointRule sides(String name, Quantity<Length> longest, Source source) {

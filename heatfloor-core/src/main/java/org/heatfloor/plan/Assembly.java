@@ -31,6 +31,7 @@ import org.heatfloor.routing.Router;
 import org.heatfloor.routing.SensorPlace;
 import org.heatfloor.routing.SensorPlaces;
 import org.heatfloor.takeoff.TakeOff;
+import org.heatfloor.takeoff.TakeOffBuilder;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 
@@ -197,7 +198,8 @@ final class Assembly {
     }
 
     private TakeOff takeOff(List<CableRoute> routes) {
-        TakeOff.Builder builder = TakeOff.of(brief.room, brief.membrane, lattice)
+        TakeOffBuilder builder = TakeOff.of(brief.room, brief.membrane, lattice)
+                .practice(RegionalPractice.of(brief.supply.code()))
                 .keepOuts(brief.keepOuts)
                 .doors(brief.doors);
         for (CableRoute r : routes) {

@@ -5,7 +5,7 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.HeightPart;
-import org.heatfloor.takeoff.TakeOff;
+import org.heatfloor.takeoff.TakeOffBuilder;
 import org.heatfloor.thermal.BuildUp;
 import org.heatfloor.thermal.Layer;
 
@@ -15,10 +15,10 @@ final class StatedHeights {
     private StatedHeights() {}
 
     /** Layers above the heated one are the tile, the heated one is membrane and bed over it, the next is the bed under it. */
-    static TakeOff.Builder of(TakeOff.Builder builder, BuildUp buildUp) {
+    static TakeOffBuilder of(TakeOffBuilder builder, BuildUp buildUp) {
         List<Layer> layers = buildUp.layers();
         int heated = layers.indexOf(buildUp.heatedLayer());
-        TakeOff.Builder out = builder;
+        TakeOffBuilder out = builder;
         double above = 0;
         for (Layer layer : layers.subList(0, heated)) {
             above += Si.in("thickness", layer.thickness(), Units.METRE);

@@ -158,6 +158,7 @@ public final class QuantityText {
         m.put("L", Units.LITRE);
         m.put("cm³", Units.CUBIC_CENTIMETRE);
         m.put("in³", Units.CUBIC_INCH);
+        m.put("ft³", Units.CUBIC_FOOT);
         m.put("kg", Units.KILOGRAM);
         m.put("lb", Units.POUND);
         m.put("s", Units.SECOND);

@@ -59,6 +59,9 @@ public final class Units {
     public static final Unit<Volume> CUBIC_CENTIMETRE;
     /** Cubic inch. */
     public static final Unit<Volume> CUBIC_INCH;
+
+    /** Cubic foot. */
+    public static final Unit<Volume> CUBIC_FOOT;
     /** Kilogram. */
     public static final Unit<Mass> KILOGRAM;
     /** Pound, exactly 0.45359237 kg. */
@@ -173,6 +176,7 @@ public final class Units {
             LITRE = CUBIC_METRE.divide(1_000);
             CUBIC_CENTIMETRE = CUBIC_METRE.divide(1_000_000);
             CUBIC_INCH = CUBIC_METRE.multiply(16_387_064).divide(1_000_000_000_000L);
+            CUBIC_FOOT = CUBIC_INCH.multiply(1_728);
             KILOGRAM = tech.units.indriya.unit.Units.KILOGRAM;
             POUND = KILOGRAM.multiply(45_359_237).divide(100_000_000);
             SECOND = tech.units.indriya.unit.Units.SECOND;

@@ -3,6 +3,8 @@ package org.heatfloor.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
@@ -20,11 +22,16 @@ final class Batches {
     private Batches() {}
 
     static List<MortarBatch> of(
-            Geometry covered, double alongRadians, Optional<Coordinate> wayOut, MortarNeed need, LayingPace pace) {
+            Geometry covered,
+            double alongRadians,
+            Optional<Coordinate> wayOut,
+            MortarNeed need,
+            Quantity<Area> perHour) {
         double area = covered.getArea();
-        double exact = area / pace.largestBatchSquareMetres();
+        double oneSpread = Mortar.squareMetres(perHour, need.mortar().openTime());
+        double exact = area / Mortar.squareMetres(perHour, need.mortar().potLife());
         if (!(exact <= MOST_BATCHES)) {
-            throw new IllegalArgumentException("laying pace: " + pace.perHour()
+            throw new IllegalArgumentException("laying pace: " + perHour
                     + " an hour was given; a pace that needs at most " + MOST_BATCHES + " batches is expected");
         }
         int count = Math.max(1, (int) Math.ceil(exact - 1e-9));
@@ -34,7 +41,7 @@ final class Batches {
         List<MortarBatch> batches = new ArrayList<>();
         for (Geometry part : parts) {
             double share = part.getArea() / area;
-            int spreads = (int) Math.ceil(part.getArea() / pace.squareMetresIn(pace.openTime()) - 1e-9);
+            int spreads = (int) Math.ceil(part.getArea() / oneSpread - 1e-9);
             batches.add(new MortarBatch(batches.size() + 1, part, dry * share, water * share, Math.max(1, spreads)));
         }
         return batches;

@@ -6,81 +6,94 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.heatfloor.quantity.Amounts;
-import org.heatfloor.quantity.Density;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 
 /**
- * The mortar beds: one combed on the floor under the membrane, one combed over its studs once the channels are filled. The
- * mortar under the membrane and the mortar in and over it are two purchases, since membranes commonly want a different
- * mortar on each side (common practice, no source).
+ * The mortar beds: one combed on the floor under the membrane, one combed over its studs once the channels are filled, each
+ * with its own mortar.
  *
  * @param trowelUnder combs the bed under the membrane
+ * @param mortarUnder the mortar under the membrane
  * @param trowelOver combs the bed over the studs
- * @param bag dry mass of one bag
+ * @param mortarOver the mortar in the channels and over the studs
  * @param contact share of the faces in contact after beating-in, above 0 and at most 1
- * @param density of the mixed mortar
- * @param water mass of water per mass of dry mortar, 0 to 1
  * @param waste share added to each mortar, 0 to 1
  * @param keyingCoat thickness rubbed into each face with the flat side before combing
  * @param backButter thickness spread on the tile's back
  */
 public record Bedding(
         Trowel trowelUnder,
+        Mortar mortarUnder,
         Trowel trowelOver,
-        Quantity<Mass> bag,
+        Mortar mortarOver,
         Quantity<Dimensionless> contact,
-        Quantity<Density> density,
-        Quantity<Dimensionless> water,
         Quantity<Dimensionless> waste,
         Quantity<Length> keyingCoat,
         Quantity<Length> backButter) {
+
+    /** Contact taken for a heated floor when none is given, in percent (common practice, no source). */
+    private static final double USUAL_CONTACT = 95;
 
     /**
      * Checks the values.
      *
      * @param trowelUnder combs the bed under the membrane
+     * @param mortarUnder the mortar under the membrane
      * @param trowelOver combs the bed over the studs
-     * @param bag dry mass of one bag
+     * @param mortarOver the mortar in the channels and over the studs
      * @param contact share of the faces in contact after beating-in, above 0 and at most 1
-     * @param density of the mixed mortar
-     * @param water mass of water per mass of dry mortar, 0 to 1
      * @param waste share added to each mortar, 0 to 1
      * @param keyingCoat thickness rubbed into each face with the flat side before combing
      * @param backButter thickness spread on the tile's back
-     * @throws IllegalArgumentException if the bag is not above zero, a share is out of range, the density not 0.5 to 3 kg/L,
-     *     or a coat not 0 to 20 mm
+     * @throws IllegalArgumentException if a share is out of range or a coat not 0 to 20 mm
      */
     public Bedding {
         Objects.requireNonNull(trowelUnder, "trowelUnder");
+        Objects.requireNonNull(mortarUnder, "mortarUnder");
         Objects.requireNonNull(trowelOver, "trowelOver");
-        Si.positive("bag", bag, Units.KILOGRAM);
+        Objects.requireNonNull(mortarOver, "mortarOver");
         contactShare(contact);
-        Si.within("mortar density", density, Units.KILOGRAM_PER_LITRE, 0.5, 3);
-        Si.within("mortar water", water, Units.ONE, 0, 1);
         Si.within("mortar waste", waste, Units.ONE, 0, 1);
         Si.within("keying coat", keyingCoat, Units.MILLIMETRE, 0, 20);
         Si.within("back-butter coat", backButter, Units.MILLIMETRE, 0, 20);
     }
 
     /**
-     * Beds with the usual mortar: contact 95 %, mixed density 1.6 kg/L, 0.25 of water by mass (from memory), no waste and
-     * no coats.
+     * Beds with the usual mortars in bags of one size: a modified one under the membrane, where it holds to the base, an
+     * unmodified one in and over it, where it dries between membrane and tile (common practice, no source; the membrane's
+     * instructions decide). Contact 95 %, no waste and no coats.
      *
      * @param trowelUnder combs the bed under the membrane
      * @param trowelOver combs the bed over the studs
-     * @param bag dry mass of one bag
+     * @param bag dry mass of one bag of either mortar
      * @return the beds
      * @throws IllegalArgumentException if the bag is not above zero
      */
     public static Bedding of(Trowel trowelUnder, Trowel trowelOver, Quantity<Mass> bag) {
+        return of(
+                trowelUnder,
+                Mortar.usual(MortarKind.MODIFIED, bag),
+                trowelOver,
+                Mortar.usual(MortarKind.UNMODIFIED, bag));
+    }
+
+    /**
+     * Beds of given mortars: contact 95 %, no waste and no coats.
+     *
+     * @param trowelUnder combs the bed under the membrane
+     * @param mortarUnder the mortar under the membrane
+     * @param trowelOver combs the bed over the studs
+     * @param mortarOver the mortar in the channels and over the studs
+     * @return the beds
+     */
+    public static Bedding of(Trowel trowelUnder, Mortar mortarUnder, Trowel trowelOver, Mortar mortarOver) {
         return new Bedding(
                 trowelUnder,
+                mortarUnder,
                 trowelOver,
-                bag,
-                Amounts.of(95, Units.PERCENT),
-                Amounts.of(1.6, Units.KILOGRAM_PER_LITRE),
-                Amounts.of(0.25, Units.ONE),
+                mortarOver,
+                Amounts.of(USUAL_CONTACT, Units.PERCENT),
                 Amounts.of(0, Units.PERCENT),
                 Amounts.millimetres(0),
                 Amounts.millimetres(0));
@@ -94,20 +107,18 @@ public record Bedding(
      * @throws IllegalArgumentException if the share is out of range
      */
     public Bedding withContact(Quantity<Dimensionless> share) {
-        return new Bedding(trowelUnder, trowelOver, bag, share, density, water, waste, keyingCoat, backButter);
+        return new Bedding(trowelUnder, mortarUnder, trowelOver, mortarOver, share, waste, keyingCoat, backButter);
     }
 
     /**
-     * The same beds with another mortar.
+     * The same beds with other mortars; give one mortar twice where one serves for both.
      *
-     * @param mixedDensity of the mixed mortar, 0.5 to 3 kg/L
-     * @param waterShare mass of water per mass of dry mortar, 0 to 1
+     * @param under the mortar under the membrane
+     * @param over the mortar in the channels and over the studs
      * @return a copy
-     * @throws IllegalArgumentException if a value is out of range
      */
-    public Bedding withMortar(Quantity<Density> mixedDensity, Quantity<Dimensionless> waterShare) {
-        return new Bedding(
-                trowelUnder, trowelOver, bag, contact, mixedDensity, waterShare, waste, keyingCoat, backButter);
+    public Bedding withMortars(Mortar under, Mortar over) {
+        return new Bedding(trowelUnder, under, trowelOver, over, contact, waste, keyingCoat, backButter);
     }
 
     /**
@@ -118,7 +129,7 @@ public record Bedding(
      * @throws IllegalArgumentException if the share is out of range
      */
     public Bedding withWaste(Quantity<Dimensionless> share) {
-        return new Bedding(trowelUnder, trowelOver, bag, contact, density, water, share, keyingCoat, backButter);
+        return new Bedding(trowelUnder, mortarUnder, trowelOver, mortarOver, contact, share, keyingCoat, backButter);
     }
 
     /**
@@ -130,7 +141,7 @@ public record Bedding(
      * @throws IllegalArgumentException if a coat is not 0 to 20 mm
      */
     public Bedding withCoats(Quantity<Length> keying, Quantity<Length> butter) {
-        return new Bedding(trowelUnder, trowelOver, bag, contact, density, water, waste, keying, butter);
+        return new Bedding(trowelUnder, mortarUnder, trowelOver, mortarOver, contact, waste, keying, butter);
     }
 
     /**

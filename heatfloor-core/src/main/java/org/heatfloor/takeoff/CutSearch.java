@@ -20,8 +20,14 @@ import org.locationtech.jts.precision.GeometryPrecisionReducer;
 final class CutSearch {
 
     private static final int PACKING_NODES = 20_000;
-    private static final int MOST_PHASES = 64;
+    private static final int MOST_PHASES = 128;
     private static final int MOST_PIECES = 2_000;
+
+    /** Work budget of the search that closes the gap to the bound: ways to cut all strips, and ways to cut one. */
+    private static final int GAP_TRIALS = 3_000;
+
+    private static final int GAP_NODES = 2_000;
+    private static final int MOST_WAYS = 400;
 
     private static final Comparator<Candidate> BEST = Comparator.<Candidate>comparingInt(c -> c.packing.stocks())
             .thenComparingInt(Candidate::slender)
@@ -29,8 +35,10 @@ final class CutSearch {
             .thenComparingInt(c -> -c.narrowest())
             .thenComparingDouble(c -> c.jointPitches);
 
-    private record Candidate(
-            List<Piece> pieces, Packing packing, double jointPitches, int turns, int stockLength, int stockWidth) {
+    /** Strips along x, their width, where the first joint lies, and the bound of every way to cut them. */
+    private record Laying(List<Piece> strips, int turns, int band, int phase, int stockLength, int bound) {}
+
+    private record Candidate(List<Piece> pieces, Packing packing, double jointPitches, Laying laying) {
 
         /** The shorter side of the narrowest piece. */
         int narrowest() {
@@ -55,6 +63,7 @@ final class CutSearch {
     private final int across;
     private final int along;
     private Optional<Candidate> best = Optional.empty();
+    private int stripBound;
 
     private CutSearch(List<Polygon> floor, MembraneStock stock, StudLattice lattice) {
         this.floor = floor;
@@ -99,49 +108,138 @@ final class CutSearch {
     private Candidate fewest() {
         if (coveredSquareMetres() / (pitch * pitch * across * along) > MOST_PIECES) {
             throw new IllegalArgumentException("membrane stock: " + stock
-                    + " was given; stock that covers the floor in at" + " most " + MOST_PIECES + " pieces is expected");
+                    + " was given; stock that covers the floor in at most " + MOST_PIECES + " pieces is expected");
         }
+        List<Laying> layings = new ArrayList<>();
         for (int turns = 0; turns < 2; turns++) {
             List<Polygon> turned = turned(turns);
-            tryStrips(turned, turns, across, along);
+            FloorColumns columns = new FloorColumns(turned);
+            layings.addAll(layings(turned, columns, turns, across, along));
             if (stock.kind() == MembraneStock.Kind.SHEET && across != along) {
-                tryStrips(turned, turns, along, across);
+                layings.addAll(layings(turned, columns, turns, along, across));
             }
         }
+        for (Laying laying : layings) {
+            tryPieces(StripCutter.pieces(laying.strips, laying.band, laying.stockLength, false), laying, false);
+            tryPieces(StripCutter.pieces(laying.strips, laying.band, laying.stockLength, true), laying, false);
+        }
+        bestOrThrow();
+        stripBound = Math.max(
+                areaBound(), layings.stream().mapToInt(Laying::bound).min().orElse(0));
+        closeGap(layings);
+        return bestOrThrow();
+    }
+
+    private Candidate bestOrThrow() {
         return best.orElseThrow(() -> new IllegalArgumentException("floor: nothing to cover"));
     }
 
-    /** Tries strips along x, each {@code band} wide, with the first joint at every place. */
-    private void tryStrips(List<Polygon> turned, int turns, int band, int stockLength) {
+    /** Strips along x, each {@code band} wide, with the first joint at every place. */
+    private List<Laying> layings(List<Polygon> turned, FloorColumns columns, int turns, int band, int stockLength) {
         int step = Math.max(1, (band + MOST_PHASES - 1) / MOST_PHASES);
+        List<Laying> layings = new ArrayList<>();
         for (int phase = 0; phase < band; phase += step) {
             List<Piece> strips = StripCutter.strips(turned, band, phase);
-            tryPieces(StripCutter.pieces(strips, band, stockLength, false), turns, band, stockLength);
-            if (stock.kind() == MembraneStock.Kind.SHEET || strips.stream().anyMatch(s -> s.length() > stockLength)) {
-                tryPieces(StripCutter.pieces(strips, band, stockLength, true), turns, band, stockLength);
+            int bound = step == 1
+                    ? columns.stripBound(strips, band, phase, stockLength)
+                    : columns.cellBound(band, stockLength);
+            layings.add(new Laying(strips, turns, band, phase, stockLength, bound));
+        }
+        return layings;
+    }
+
+    /**
+     * While the best takes more than the bound, tries every way to cut every strip of every laying that could take less. Where
+     * the budget lasts the best is the least, and the bound is raised to it.
+     */
+    private void closeGap(List<Laying> layings) {
+        int trials = GAP_TRIALS;
+        boolean complete = layings.stream().allMatch(l -> l.band <= MOST_PHASES);
+        for (Laying laying : layings) {
+            if (bestOrThrow().packing.stocks() == stripBound) {
+                return;
+            }
+            if (laying.bound < bestOrThrow().packing.stocks()) {
+                List<StripWays> ways = laying.strips.stream()
+                        .map(s -> StripWays.of(s, laying.stockLength, MOST_WAYS))
+                        .toList();
+                Gap gap = new Gap(laying, ways, trials);
+                gap.cut(0, List.of());
+                trials = gap.trials;
+                complete &= gap.complete && ways.stream().allMatch(StripWays::isComplete);
+            }
+        }
+        if (complete) {
+            stripBound = bestOrThrow().packing.stocks();
+        }
+    }
+
+    /** Every way to cut the strips of one laying. */
+    private final class Gap {
+
+        private final Laying laying;
+        private final List<StripWays> ways;
+        private int trials;
+        private boolean complete = true;
+
+        Gap(Laying laying, List<StripWays> ways, int trials) {
+            this.laying = laying;
+            this.ways = ways;
+            this.trials = trials;
+        }
+
+        void cut(int k, List<Piece> before) {
+            if (bestOrThrow().packing.stocks() <= laying.bound) {
+                return;
+            }
+            if (k == ways.size()) {
+                trials--;
+                complete &= tryPieces(before, laying, true);
+                return;
+            }
+            for (int[] lengths : ways.get(k).ways()) {
+                if (trials <= 0) {
+                    complete = false;
+                    return;
+                }
+                List<Piece> pieces = new ArrayList<>(before);
+                int at = 0;
+                for (int length : lengths) {
+                    StripCutter.cut(pieces, laying.strips.get(k), at, length);
+                    at += length;
+                }
+                cut(k + 1, pieces);
             }
         }
     }
 
-    /** Packs the pieces, unless even their bound cannot beat the best so far. */
-    private void tryPieces(List<Piece> pieces, int turns, int band, int stockLength) {
+    /**
+     * Packs the pieces, unless even their bound cannot beat the best so far.
+     *
+     * @param less whether only less stock counts
+     * @return whether the least stock for these pieces is known not to beat the best kept
+     */
+    private boolean tryPieces(List<Piece> pieces, Laying laying, boolean less) {
         if (pieces.isEmpty()) {
-            return;
+            return true;
         }
-        int[] lengths = pieces.stream().mapToInt(Piece::length).toArray();
-        int[] widths = pieces.stream().mapToInt(Piece::width).toArray();
+        int bound = TurnedPacker.bound(pieces, laying.stockLength, laying.band);
+        if (less && bound >= bestOrThrow().packing.stocks()) {
+            return true;
+        }
         double edges = pieces.stream().mapToDouble(p -> p.shape().getLength()).sum();
         double outline = floor.stream().mapToDouble(Polygon::getLength).sum() / pitch;
         double joints = (edges - outline) / 2;
-        int bound = LevelPacker.bound(lengths, widths, stockLength, band);
         Packing hoped = new Packing(bound, List.of(), bound, true);
-        if (isBest(new Candidate(pieces, hoped, joints, turns, stockLength, band))) {
-            Packing packing = LevelPacker.pack(lengths, widths, stockLength, band, PACKING_NODES);
-            Candidate found = new Candidate(pieces, packing, joints, turns, stockLength, band);
-            if (isBest(found)) {
-                best = Optional.of(found);
-            }
+        if (!isBest(new Candidate(pieces, hoped, joints, laying))) {
+            return true;
         }
+        Packing packing = TurnedPacker.pack(pieces, laying.stockLength, laying.band, less ? GAP_NODES : PACKING_NODES);
+        Candidate found = new Candidate(pieces, packing, joints, laying);
+        if (isBest(found)) {
+            best = Optional.of(found);
+        }
+        return packing.proven();
     }
 
     private boolean isBest(Candidate candidate) {
@@ -153,7 +251,12 @@ final class CutSearch {
         List<Piece> pieces = StripCutter.fields(turned(0), across, along);
         LevelPacker.Slot[] slots = new LevelPacker.Slot[pieces.size()];
         int fields = StripCutter.fillSlots(pieces, across, along, slots);
-        return new Candidate(pieces, new Packing(fields, List.of(slots), areaBound(), true), 0, 0, along, across);
+        stripBound = areaBound();
+        return new Candidate(
+                pieces,
+                new Packing(fields, List.of(slots), areaBound(), true),
+                0,
+                new Laying(pieces, 0, across, 0, along, areaBound()));
     }
 
     /** The floor in pitches on the lattice, turned back by quarter turns so that strips lie along x. */
@@ -180,46 +283,56 @@ final class CutSearch {
     private MembraneCut result(Candidate best) {
         AffineTransformation toRoom;
         try {
-            toRoom = toCells(best.turns).getInverse();
+            toRoom = toCells(best.laying.turns).getInverse();
         } catch (org.locationtech.jts.geom.util.NoninvertibleTransformationException e) {
             throw new IllegalStateException("a turn and a scale always have an inverse", e);
         }
+        double angle = Si.in("lattice angle", lattice.angle(), Units.RADIAN) + best.laying.turns * Math.PI / 2;
         List<Integer> order = layingOrder(best.pieces);
         List<MembranePiece> pieces = new ArrayList<>();
         List<Polygon> shapes = new ArrayList<>();
         for (int i : order) {
             Piece piece = best.pieces.get(i);
             LevelPacker.Slot slot = best.packing.slots().get(i);
-            AffineTransformation toStock = AffineTransformation.translationInstance(
-                            slot.along() - piece.u(), slot.across() - piece.v())
-                    .scale(pitch, pitch);
-            Polygon rectangle = FloorRegions.rectangle(
-                    slot.along() * pitch,
-                    slot.across() * pitch,
-                    (slot.along() + piece.length()) * pitch,
-                    (slot.across() + piece.width()) * pitch);
-            pieces.add(new MembranePiece(
-                    pieces.size() + 1,
-                    slot.stock() + 1,
-                    (Polygon) FloorRegions.onGrid(toRoom.transform(piece.shape()), FloorRegions.GRID),
-                    (Polygon) toStock.transform(piece.shape()),
-                    rectangle));
+            pieces.add(onStock(piece, slot, pieces.size() + 1, toRoom, angle));
             shapes.add(piece.shape());
         }
         List<LineString> joints = MembraneCut.joints(shapes).stream()
                 .map(j -> (LineString) FloorRegions.onGrid(toRoom.transform(j), FloorRegions.GRID))
                 .toList();
-        double angle = Si.in("lattice angle", lattice.angle(), Units.RADIAN) + best.turns * Math.PI / 2;
         return new MembraneCut(
                 stock,
                 pieces,
                 joints,
                 best.packing.stocks(),
                 areaBound(),
-                best.packing.proven(),
+                stripBound,
                 coveredSquareMetres(),
                 Si.in("width", stock.width(), Units.METRE) * Si.in("length", stock.length(), Units.METRE),
                 angle);
+    }
+
+    /** Moves a piece to its place on the stock; a turned one is turned to the left first. */
+    private MembranePiece onStock(
+            Piece piece, LevelPacker.Slot slot, int number, AffineTransformation toRoom, double angle) {
+        AffineTransformation toStock = slot.turned()
+                ? new AffineTransformation(
+                        0, -1, slot.along() + piece.v() + (double) piece.width(), 1, 0, slot.across() - piece.u())
+                : AffineTransformation.translationInstance(slot.along() - piece.u(), slot.across() - piece.v());
+        toStock.scale(pitch, pitch);
+        int length = slot.turned() ? piece.width() : piece.length();
+        int width = slot.turned() ? piece.length() : piece.width();
+        return new MembranePiece(
+                number,
+                slot.stock() + 1,
+                (Polygon) FloorRegions.onGrid(toRoom.transform(piece.shape()), FloorRegions.GRID),
+                (Polygon) toStock.transform(piece.shape()),
+                FloorRegions.rectangle(
+                        slot.along() * pitch,
+                        slot.across() * pitch,
+                        (slot.along() + length) * pitch,
+                        (slot.across() + width) * pitch),
+                slot.turned() ? angle - Math.PI / 2 : angle);
     }
 
     private static List<Integer> layingOrder(List<Piece> pieces) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
@@ -15,8 +17,10 @@ import org.heatfloor.quantity.Units;
 /** Steps at doors and what would make them flush. */
 final class DoorSteps {
 
-    /** Square notches as commonly sold, width, depth and gap alike, in millimetres (common practice, no source). */
-    private static final double[] TRADE_NOTCHES = {4, 6, 8, 10, 12};
+    /** Square notches as commonly sold, width, depth and gap alike (common practice, no source). */
+    private static final double[] METRIC_NOTCHES_MM = {4, 6, 8, 10, 12};
+
+    private static final String[] US_NOTCHES = {"3/16", "1/4", "5/16", "3/8", "1/2"};
 
     /** Least embedded bed, 3/32 in: ANSI A108.5, 2.2.2. */
     static final double LEAST_BED_METRES = 3.0 / 32 * 0.0254;
@@ -27,28 +31,36 @@ final class DoorSteps {
     private static final double THINNEST_TILE_METRES = 0.006;
     private static final double THINNEST_MEMBRANE_METRES = 0.003;
 
-    private DoorSteps() {}
+    private final FloorHeight height;
+    private final Bedding bedding;
+    private final StepRule rule;
+    private final PurchaseUnits units;
 
-    static List<DoorStep> of(List<Door> doors, FloorHeight height, Bedding bedding, StepRule rule) {
+    DoorSteps(FloorHeight height, Bedding bedding, StepRule rule, PurchaseUnits units) {
+        this.height = height;
+        this.bedding = bedding;
+        this.rule = rule;
+        this.units = units;
+    }
+
+    List<DoorStep> of(List<Door> doors) {
         List<DoorStep> steps = new ArrayList<>();
         for (Door door : doors) {
             door.adjacentFloorHeight().ifPresent(beyond -> {
                 double step = height.totalMetres() - Si.in("floor beyond", beyond, Units.METRE);
                 var amount = Amounts.millimetres(step * 1000);
                 StepVerdict verdict = rule.verdict(amount);
-                List<Remedy> remedies =
-                        verdict == StepVerdict.FLUSH ? List.of() : remedies(step, height, bedding, rule);
+                List<Remedy> remedies = verdict == StepVerdict.FLUSH ? List.of() : remedies(step);
                 steps.add(new DoorStep(door.name(), amount, verdict, rule.run(amount), rule.source(verdict), remedies));
             });
         }
         return steps;
     }
 
-    private static List<Remedy> remedies(double step, FloorHeight height, Bedding bedding, StepRule rule) {
+    private List<Remedy> remedies(double step) {
         List<Remedy> remedies = new ArrayList<>();
-        double contact = Bedding.contactShare(bedding.contact());
-        trowels(remedies, "under the membrane", step, bedding.lowerVolumeMetres(), bedding.trowelUnder(), contact);
-        trowels(remedies, "over the membrane", step, bedding.upperVolumeMetres(), bedding.trowelOver(), contact);
+        trowels(remedies, "under the membrane", step, bedding.lowerVolumeMetres(), bedding.trowelUnder());
+        trowels(remedies, "over the membrane", step, bedding.upperVolumeMetres(), bedding.trowelOver());
         remedies.removeIf(r -> rule.verdict(r.step()) != StepVerdict.FLUSH);
         remedies.sort(Comparator.comparingDouble(r -> Math.abs(Si.in("step", r.step(), Units.METRE))));
         double upright = Si.in("upright", rule.upright(), Units.METRE);
@@ -63,51 +75,65 @@ final class DoorSteps {
                 step);
         remedies.add(new Remedy(
                 step > 0
-                        ? "raise the floor beyond, or lower the structural floor here, by " + text(step)
-                        : "level the structural floor up by " + text(-step),
+                        ? "raise the floor beyond, or lower the structural floor here, by " + text(step, units)
+                        : "level the structural floor up by " + text(-step, units),
                 Amounts.millimetres(0)));
         return remedies;
     }
 
-    private static void trowels(
-            List<Remedy> remedies, String where, double step, double volume, Trowel now, double contact) {
-        for (double notch : TRADE_NOTCHES) {
-            Trowel trowel = new Trowel(
-                    Notch.SQUARE,
-                    Amounts.millimetres(notch),
-                    Amounts.millimetres(notch),
-                    Amounts.millimetres(notch),
-                    now.angle());
-            double bed = (volume - now.combedMetres() + trowel.combedMetres()) / contact;
-            if (bed >= LEAST_BED_METRES && bed <= THICKEST_BED_METRES) {
-                double left = step + bed - volume / contact;
-                remedies.add(new Remedy(
-                        String.format(Locale.ROOT, "comb the bed %s with a square %.0f mm trowel", where, notch),
-                        Amounts.millimetres(left * 1000)));
+    private void trowels(List<Remedy> remedies, String where, double step, double volume, Trowel now) {
+        if (units == PurchaseUnits.METRIC) {
+            for (double notch : METRIC_NOTCHES_MM) {
+                String name = String.format(Locale.ROOT, "%.0f mm", notch);
+                trowel(remedies, where, step, volume, now, Amounts.millimetres(notch), name);
             }
+        } else {
+            for (String notch : US_NOTCHES) {
+                String name = notch + " in";
+                trowel(remedies, where, step, volume, now, QuantityText.read(name, Units.INCH), name);
+            }
+        }
+    }
+
+    private void trowel(
+            List<Remedy> remedies,
+            String where,
+            double step,
+            double volume,
+            Trowel now,
+            Quantity<Length> notch,
+            String name) {
+        double contact = Bedding.contactShare(bedding.contact());
+        Trowel trowel = new Trowel(Notch.SQUARE, notch, notch, notch, now.angle());
+        double bed = (volume - now.combedMetres() + trowel.combedMetres()) / contact;
+        if (bed >= LEAST_BED_METRES && bed <= THICKEST_BED_METRES) {
+            double left = step + bed - volume / contact;
+            remedies.add(new Remedy(
+                    "comb the bed " + where + " with a square " + name + " trowel", Amounts.millimetres(left * 1000)));
         }
     }
 
     /**
      * Another thickness of tile or membrane that brings the step down to what may stand upright, rounded to the tenth of a
-     * millimetre that keeps it so.
+     * millimetre or hundredth of an inch that keeps it so.
      */
-    private static void other(List<Remedy> remedies, String what, double over, double now, double least, double step) {
-        double tenths = (now - over) * 10_000;
-        double wanted = (over > 0 ? Math.floor(tenths + 1e-6) : Math.ceil(tenths - 1e-6)) / 10_000;
+    private void other(List<Remedy> remedies, String what, double over, double now, double least, double step) {
+        double grain = units == PurchaseUnits.METRIC ? 1e-4 : 0.0254 / 100;
+        double grains = (now - over) / grain;
+        double wanted = (over > 0 ? Math.floor(grains + 1e-6) : Math.ceil(grains - 1e-6)) * grain;
         if (wanted >= least) {
             remedies.add(new Remedy(
-                    "use a " + what + " " + text(wanted) + (over > 0 ? " thick or less" : " thick or more")
-                            + " instead of " + text(now),
+                    "use a " + what + " " + text(wanted, units) + (over > 0 ? " thick or less" : " thick or more")
+                            + " instead of " + text(now, units),
                     Amounts.millimetres((step + wanted - now) * 1000)));
         }
     }
 
-    private static String text(double metres) {
-        return QuantityText.write(Amounts.millimetres(metres * 1000), 1);
+    private static String text(double metres, PurchaseUnits units) {
+        return units.thicknessText(Amounts.metres(metres));
     }
 
-    static List<Finding> findings(List<DoorStep> steps, StepRule rule) {
+    static List<Finding> findings(List<DoorStep> steps, StepRule rule, PurchaseUnits units) {
         List<Finding> findings = new ArrayList<>();
         for (DoorStep step : steps) {
             Severity severity = step.verdict() == StepVerdict.FLUSH ? Severity.NOTE : Severity.WARNING;
@@ -116,8 +142,8 @@ final class DoorSteps {
             String first = step.remedies().isEmpty()
                     ? ""
                     : "; to make it flush: " + step.remedies().get(0).change();
-            String message =
-                    "the floor comes " + text(rise) + " " + way + " than the floor beyond: " + asked(step) + first;
+            String message = "the floor comes " + text(rise, units) + " " + way + " than the floor beyond: "
+                    + asked(step, units) + first;
             findings.add(Finding.of(
                     severity,
                     "door '" + step.door() + "'",
@@ -129,8 +155,8 @@ final class DoorSteps {
         return findings;
     }
 
-    private static String asked(DoorStep step) {
-        String run = text(Si.in("run", step.run(), Units.METRE));
+    private static String asked(DoorStep step, PurchaseUnits units) {
+        String run = units.thicknessText(step.run());
         return switch (step.verdict()) {
             case FLUSH -> "it may stand upright";
             case BEVEL -> "bevel it over " + run;
@@ -139,7 +165,7 @@ final class DoorSteps {
         };
     }
 
-    private static javax.measure.Quantity<javax.measure.quantity.Length> limit(StepVerdict verdict, StepRule rule) {
+    private static Quantity<Length> limit(StepVerdict verdict, StepRule rule) {
         return switch (verdict) {
             case FLUSH -> rule.upright();
             case BEVEL -> rule.bevelled();

@@ -12,8 +12,8 @@ import java.util.stream.IntStream;
  */
 final class LevelPacker {
 
-    /** Where a piece lies: number of the stock, offset along it and across it. */
-    record Slot(int stock, int along, int across) {}
+    /** Where a piece lies: number of the stock, offset along it and across it, and whether it is a quarter turn round. */
+    record Slot(int stock, int along, int across, boolean turned) {}
 
     /** The cut: stock used, a slot for each piece in the order given, a lower bound, and whether the search was finished. */
     record Packing(int stocks, List<Slot> slots, int bound, boolean proven) {}
@@ -231,7 +231,7 @@ final class LevelPacker {
                 shelfAt[shelf] = along[stock];
                 along[stock] += length[piece];
             }
-            slots[piece] = new Slot(stock, shelfAt[shelf], across[shelf]);
+            slots[piece] = new Slot(stock, shelfAt[shelf], across[shelf], false);
             across[shelf] += width[piece];
         }
         return List.of(slots);

@@ -8,6 +8,8 @@ public enum Material {
     MORTAR_UNDER_MEMBRANE("tile mortar, under membrane"),
     /** Mortar in and over the membrane. */
     MORTAR_IN_AND_OVER_MEMBRANE("tile mortar, in and over membrane"),
+    /** Mortar under, in and over the membrane, where one serves for all. */
+    MORTAR_THROUGHOUT("tile mortar, under, in and over membrane"),
     /** Tiles, or boxes of them. */
     TILE("tile"),
     /** Grout. */

@@ -18,9 +18,13 @@ import org.locationtech.jts.geom.Polygon;
 
 /**
  * How the membrane is cut: every piece on its sheet or roll and in the room, with the studs in phase from piece to piece.
- * Joints lie midway between two rows of studs and are butted. The cut is chosen among both directions, every place of the
- * first joint and two ways of joining strips; the stock for each is found by exact search, and the bound is the floor's
- * area over the stock's area, which no cut can beat.
+ * Joints lie midway between two rows of studs and are butted.
+ *
+ * <p>Two bounds stand beside the count. {@link #lowerBound()} holds for every cut whatever: covered area over the area of one.
+ * {@link #stripBound()} holds for every cut in strips, which is: strips as wide as the stock in either direction of the
+ * lattice (a sheet either way round), the first joint between any two rows of studs; each strip cut across into as few pieces
+ * as the stock's length allows or one more, at any whole pitches but none under three; the pieces cut as lengths across the
+ * stock, each ripped side by side; a narrow strip without a joint across may be cut a quarter turn round.
  */
 public final class MembraneCut {
 
@@ -29,7 +33,7 @@ public final class MembraneCut {
     private final List<LineString> joints;
     private final int stockCount;
     private final int lowerBound;
-    private final boolean searched;
+    private final int stripBound;
     private final double coveredSquareMetres;
     private final double stockSquareMetres;
     private final double directionRadians;
@@ -40,7 +44,7 @@ public final class MembraneCut {
             List<LineString> joints,
             int stockCount,
             int lowerBound,
-            boolean searched,
+            int stripBound,
             double coveredSquareMetres,
             double stockSquareMetres,
             double directionRadians) {
@@ -49,7 +53,7 @@ public final class MembraneCut {
         this.joints = List.copyOf(joints);
         this.stockCount = stockCount;
         this.lowerBound = lowerBound;
-        this.searched = searched;
+        this.stripBound = stripBound;
         this.coveredSquareMetres = coveredSquareMetres;
         this.stockSquareMetres = stockSquareMetres;
         this.directionRadians = directionRadians;
@@ -128,22 +132,46 @@ public final class MembraneCut {
     }
 
     /**
+     * Sheets or rolls no cut in strips can do without: stud cells the floor touches over those of one, the length of what is
+     * too wide to lie beside another, or the count itself where every cut in strips was tried.
+     *
+     * @return the bound, at least {@link #lowerBound()}
+     */
+    public int stripBound() {
+        return stripBound;
+    }
+
+    /**
      * Whether no cut of any kind needs less stock.
      *
-     * @return true when the count equals the bound
+     * @return true when the count equals {@link #lowerBound()}
      */
     public boolean isProvenLeast() {
         return stockCount == lowerBound;
     }
 
     /**
-     * Whether the search over ways to cut these pieces from the stock was finished, so that the count is the least for the
-     * pieces as listed.
+     * Whether no cut in strips needs less stock.
      *
-     * @return false when the work budget ran out first
+     * @return true when the count equals {@link #stripBound()}; false when the work budget ran out before that was known
      */
-    public boolean isLeastForThesePieces() {
-        return searched;
+    public boolean isLeastInStrips() {
+        return stockCount == stripBound;
+    }
+
+    /**
+     * How far the count is proven, in words.
+     *
+     * @return for example "no cut takes fewer"
+     */
+    public String proof() {
+        if (isProvenLeast()) {
+            return "no cut takes fewer";
+        }
+        String any = "any cut at least " + lowerBound + " by area";
+        return isLeastInStrips()
+                ? "no cut in strips takes fewer, " + any
+                : "within " + (stockCount - stripBound) + " of the least in strips, " + any;
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.heatfloor.takeoff;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
 import org.locationtech.jts.geom.Polygon;
@@ -17,13 +18,21 @@ public final class MembranePiece {
     private final Polygon inRoom;
     private final Polygon onStock;
     private final Polygon cutRectangle;
+    private final double directionRadians;
 
-    MembranePiece(int number, int stockNumber, Polygon inRoom, Polygon onStock, Polygon cutRectangle) {
+    MembranePiece(
+            int number,
+            int stockNumber,
+            Polygon inRoom,
+            Polygon onStock,
+            Polygon cutRectangle,
+            double directionRadians) {
         this.number = number;
         this.stockNumber = stockNumber;
         this.inRoom = inRoom;
         this.onStock = onStock;
         this.cutRectangle = cutRectangle;
+        this.directionRadians = directionRadians;
     }
 
     /**
@@ -105,5 +114,15 @@ public final class MembranePiece {
      */
     public Quantity<Length> width() {
         return Amounts.metres(cutRectangle.getEnvelopeInternal().getHeight());
+    }
+
+    /**
+     * Direction of the stock's length in the room once the piece lies. Round studs on a square lattice allow a narrow piece
+     * to be cut a quarter turn round; it then differs by 90° from {@link MembraneCut#direction()}.
+     *
+     * @return the angle against the x axis, counter-clockwise
+     */
+    public Quantity<Angle> direction() {
+        return Amounts.degrees(Math.toDegrees(directionRadians));
     }
 }

@@ -66,7 +66,12 @@ public final class Prices {
         return Optional.ofNullable(each.get(material));
     }
 
+    /** A mortar that serves throughout may be priced as such, or as the one under the membrane. */
     Optional<BigDecimal> cost(Material material, int count) {
-        return of(material).map(p -> p.multiply(BigDecimal.valueOf(count)));
+        Optional<BigDecimal> price = of(material);
+        if (price.isEmpty() && material == Material.MORTAR_THROUGHOUT) {
+            price = of(Material.MORTAR_UNDER_MEMBRANE);
+        }
+        return price.map(p -> p.multiply(BigDecimal.valueOf(count)));
     }
 }

@@ -8,7 +8,8 @@ import javax.measure.Quantity;
 /**
  * One line of a shopping list.
  *
- * @param material what to buy
+ * @param material what it is for
+ * @param item what to buy, in words
  * @param count how many to buy
  * @param each what one of them is
  * @param quantity what the floor takes, waste included, in the list's units
@@ -16,12 +17,19 @@ import javax.measure.Quantity;
  * @param cost price times count, where a price was given
  */
 public record ShoppingLine(
-        Material material, int count, String each, Quantity<?> quantity, String basis, Optional<BigDecimal> cost) {
+        Material material,
+        String item,
+        int count,
+        String each,
+        Quantity<?> quantity,
+        String basis,
+        Optional<BigDecimal> cost) {
 
     /**
      * Checks the parts.
      *
-     * @param material what to buy
+     * @param material what it is for
+     * @param item what to buy, in words
      * @param count how many to buy
      * @param each what one of them is
      * @param quantity what the floor takes, waste included, in the list's units
@@ -30,6 +38,7 @@ public record ShoppingLine(
      */
     public ShoppingLine {
         Objects.requireNonNull(material, "material");
+        Objects.requireNonNull(item, "item");
         Objects.requireNonNull(each, "each");
         Objects.requireNonNull(quantity, "quantity");
         Objects.requireNonNull(basis, "basis");
@@ -39,7 +48,7 @@ public record ShoppingLine(
     /** The line as printed. */
     @Override
     public String toString() {
-        return count + " × " + each + ", " + material + " (" + basis + ")"
+        return count + " × " + each + ", " + item + " (" + basis + ")"
                 + cost.map(c -> ": " + c.toPlainString()).orElse("");
     }
 }

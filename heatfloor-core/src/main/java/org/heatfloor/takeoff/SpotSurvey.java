@@ -3,6 +3,8 @@ package org.heatfloor.takeoff;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.Room;
@@ -95,16 +97,15 @@ public final class SpotSurvey {
      * Levelling compound that brings the floor to one level, the highest spot covered by a least thickness.
      *
      * @param room the floor
-     * @param cover least thickness over the highest point, zero or more
+     * @param compound the compound and its least thickness
      * @return the need
-     * @throws IllegalArgumentException if the cover is negative
      */
-    public LevellerNeed leveller(Room room, Quantity<Length> cover) {
-        return leveller(FloorRegions.covered(room.polygon(), List.of()), cover);
+    public LevellerNeed leveller(Room room, LevellerSpec compound) {
+        return leveller(FloorRegions.covered(room.polygon(), List.of()), compound);
     }
 
-    LevellerNeed leveller(Geometry covered, Quantity<Length> cover) {
-        double least = Si.notNegative("leveller cover", cover, Units.METRE);
+    LevellerNeed leveller(Geometry covered, LevellerSpec compound) {
+        double least = Si.in("leveller cover", compound.cover(), Units.METRE);
         List<Coordinate> net = new ArrayList<>();
         spots.forEach(s -> net.add(new Coordinate(s.x, s.y, s.metres())));
         for (Coordinate corner : covered.convexHull().getCoordinates()) {
@@ -128,7 +129,7 @@ public final class SpotSurvey {
                 }
             }
         }
-        return new LevellerNeed(Amounts.of(volume * 1000, Units.LITRE), Amounts.millimetres(deepest * 1000), cover);
+        return LevellerNeed.of(volume, deepest, compound);
     }
 
     private double nearest(Coordinate at) {
@@ -157,31 +158,42 @@ public final class SpotSurvey {
      * left out, so survey in straight rows.
      *
      * @param straightedge its length
-     * @return the gap, zero when no three spots lie in a row
+     * @return the gap; empty when no three spots in a row lie within the straightedge, so that the survey cannot tell
      * @throws IllegalArgumentException if the length is not above zero
      */
-    public Quantity<Length> gapUnder(Quantity<Length> straightedge) {
+    public Optional<Quantity<Length>> gapUnder(Quantity<Length> straightedge) {
         double reach = Si.positive("straightedge", straightedge, Units.METRE);
-        double worst = 0;
-        for (Spot a : spots) {
-            for (Spot b : spots) {
+        OptionalDouble worst = OptionalDouble.empty();
+        for (int i = 0; i < spots.size(); i++) {
+            for (int k = i + 1; k < spots.size(); k++) {
+                Spot a = spots.get(i);
+                Spot b = spots.get(k);
                 double length = Math.hypot(b.x - a.x, b.y - a.y);
-                if (length > 0 && length <= reach + 1e-9) {
-                    for (Spot c : spots) {
-                        worst = Math.max(worst, offLine(a, b, c, length));
-                    }
+                if (length <= reach + 1e-9) {
+                    worst = larger(worst, gapBetween(a, b, length));
                 }
             }
         }
-        return Amounts.millimetres(worst * 1000);
+        return worst.isEmpty() ? Optional.empty() : Optional.of(Amounts.millimetres(worst.getAsDouble() * 1000));
     }
 
-    private static double offLine(Spot a, Spot b, Spot c, double length) {
-        double along = ((c.x - a.x) * (b.x - a.x) + (c.y - a.y) * (b.y - a.y)) / length;
-        double aside = Math.abs((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / length;
-        if (aside > ASIDE_METRES || along <= 1e-6 || along >= length - 1e-6) {
-            return 0;
+    private OptionalDouble gapBetween(Spot a, Spot b, double length) {
+        OptionalDouble worst = OptionalDouble.empty();
+        for (Spot c : spots) {
+            double along = ((c.x - a.x) * (b.x - a.x) + (c.y - a.y) * (b.y - a.y)) / length;
+            double aside = Math.abs((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / length;
+            if (aside <= ASIDE_METRES && along > 1e-6 && along < length - 1e-6) {
+                double off = Math.abs(c.metres() - a.metres() - (b.metres() - a.metres()) * along / length);
+                worst = larger(worst, OptionalDouble.of(off));
+            }
         }
-        return Math.abs(c.metres() - a.metres() - (b.metres() - a.metres()) * along / length);
+        return worst;
+    }
+
+    private static OptionalDouble larger(OptionalDouble a, OptionalDouble b) {
+        if (a.isEmpty() || b.isEmpty()) {
+            return a.isEmpty() ? b : a;
+        }
+        return OptionalDouble.of(Math.max(a.getAsDouble(), b.getAsDouble()));
     }
 }

@@ -12,6 +12,7 @@ import org.heatfloor.quantity.Units;
  * Limits for a difference of height at a door. A difference up to {@code upright} may stand, one up to {@code bevelled} is
  * bevelled, one up to {@code ramped} is ramped, more is too high.
  *
+ * @param name what it is called
  * @param upright highest upright edge
  * @param uprightSource where that limit stands
  * @param bevelled highest bevelled edge
@@ -22,6 +23,7 @@ import org.heatfloor.quantity.Units;
  * @param rampedSource where those limits stand
  */
 public record StepRule(
+        String name,
         Quantity<Length> upright,
         Source uprightSource,
         Quantity<Length> bevelled,
@@ -33,6 +35,7 @@ public record StepRule(
 
     /** ADA Standards 2010 with the highest step at an egress door of the International Residential Code. */
     public static final StepRule ADA_2010 = new StepRule(
+            "the ADA Standards 2010",
             Amounts.inches(0.25),
             Source.document("ADA Standards for Accessible Design, 2010", "303.2: up to 1/4 in may be vertical"),
             Amounts.inches(0.5),
@@ -47,6 +50,7 @@ public record StepRule(
 
     /** The accessible threshold of Approved Document M for England. */
     public static final StepRule APPROVED_DOCUMENT_M = new StepRule(
+            "Approved Document M",
             Amounts.millimetres(5),
             Source.document("Approved Document M, England", "accessible threshold: upstands above 5 mm chamfered"),
             Amounts.millimetres(15),
@@ -61,6 +65,7 @@ public record StepRule(
     /**
      * Checks the limits.
      *
+     * @param name what it is called
      * @param upright highest upright edge
      * @param uprightSource where that limit stands
      * @param bevelled highest bevelled edge
@@ -72,6 +77,7 @@ public record StepRule(
      * @throws IllegalArgumentException if they do not rise, or a run is not 1 to 100
      */
     public StepRule {
+        Objects.requireNonNull(name, "name");
         Objects.requireNonNull(uprightSource, "uprightSource");
         Objects.requireNonNull(bevelledSource, "bevelledSource");
         Objects.requireNonNull(rampedSource, "rampedSource");

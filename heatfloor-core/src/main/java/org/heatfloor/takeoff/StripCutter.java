@@ -21,10 +21,16 @@ final class StripCutter {
     /** No piece is made shorter than this by a joint across a strip (common practice, no source). */
     static final int SHORTEST_PIECE = 3;
 
-    private static final double SLACK = 2e-6;
+    static final double SLACK = 2e-6;
 
-    /** A piece and the whole cells it needs. */
-    record Piece(Polygon shape, int u, int v, int length, int width) {}
+    /** A piece, the whole cells it needs, and whether it is a whole strip, with no joint across it. */
+    record Piece(Polygon shape, int u, int v, int length, int width, boolean uncut) {
+
+        /** Whether it may be cut a quarter turn round: a narrow rest of a strip that fits across the stock. */
+        boolean isTurnable(int band, int stockLength) {
+            return uncut && width < band && length <= band && width <= stockLength && length != width;
+        }
+    }
 
     private StripCutter() {}
 
@@ -36,7 +42,7 @@ final class StripCutter {
             int first = Math.floorDiv((int) Math.floor(e.getMinY() + SLACK) - phase, band);
             for (int b = first; phase + (double) b * band < e.getMaxY() - SLACK; b++) {
                 int v = phase + b * band;
-                addClipped(strips, region, e.getMinX() - 1, v, e.getMaxX() + 1, v + band);
+                addClipped(strips, region, e.getMinX() - 1, v, e.getMaxX() + 1, v + band, true);
             }
         }
         return strips;
@@ -81,23 +87,26 @@ final class StripCutter {
         if (left <= stockLength) {
             return left;
         }
-        int rest = left - stockLength;
-        return rest < SHORTEST_PIECE && stockLength > 2 * SHORTEST_PIECE
-                ? stockLength - (SHORTEST_PIECE - rest)
-                : stockLength;
+        int lacking = shortest(stockLength) - (left - stockLength);
+        return lacking > 0 ? stockLength - lacking : stockLength;
     }
 
-    private static void cut(List<Piece> pieces, Piece strip, int at, int length) {
+    /** The shortest piece a joint across a strip may leave; very short stock allows any. */
+    static int shortest(int stockLength) {
+        return stockLength > 2 * SHORTEST_PIECE ? SHORTEST_PIECE : 1;
+    }
+
+    static void cut(List<Piece> pieces, Piece strip, int at, int length) {
         if (at == 0 && length == strip.length) {
             pieces.add(strip);
             return;
         }
         int u = strip.u + at;
-        addClipped(pieces, strip.shape, u, strip.v, u + length, strip.v + strip.width);
+        addClipped(pieces, strip.shape, u, strip.v, u + length, strip.v + strip.width, false);
     }
 
     /** The part of a shape inside a box; most shapes are rectangles, which need no overlay. */
-    private static Geometry clipped(Polygon shape, Envelope box) {
+    static Geometry clipped(Polygon shape, Envelope box) {
         Envelope e = shape.getEnvelopeInternal();
         if (box.contains(e)) {
             return shape;
@@ -113,7 +122,8 @@ final class StripCutter {
         return FloorRegions.rectangle(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
     }
 
-    private static void addClipped(List<Piece> into, Polygon shape, double u0, double v0, double u1, double v1) {
+    private static void addClipped(
+            List<Piece> into, Polygon shape, double u0, double v0, double u1, double v1, boolean uncut) {
         Geometry clipped = clipped(shape, new Envelope(u0, u1, v0, v1));
         for (Polygon part : FloorRegions.polygons(clipped)) {
             Envelope e = part.getEnvelopeInternal();
@@ -121,7 +131,7 @@ final class StripCutter {
             int v = (int) Math.floor(e.getMinY() + SLACK);
             int length = Math.max(1, (int) Math.ceil(e.getMaxX() - SLACK) - u);
             int width = Math.max(1, (int) Math.ceil(e.getMaxY() - SLACK) - v);
-            into.add(new Piece(part, u, v, length, width));
+            into.add(new Piece(part, u, v, length, width, uncut));
         }
     }
 
@@ -132,7 +142,7 @@ final class StripCutter {
             Envelope e = strip.shape.getEnvelopeInternal();
             int first = Math.floorDiv(strip.u, along);
             for (int b = first; (double) b * along < e.getMaxX() - SLACK; b++) {
-                addClipped(fields, strip.shape, b * along, strip.v, (b + 1) * along, strip.v + strip.width);
+                addClipped(fields, strip.shape, b * along, strip.v, (b + 1) * along, strip.v + strip.width, false);
             }
         }
         return fields;
@@ -149,7 +159,8 @@ final class StripCutter {
             if (!seen.contains(field)) {
                 seen.add(field);
             }
-            slots[i] = new LevelPacker.Slot(seen.indexOf(field), piece.u - column * along, piece.v - row * across);
+            slots[i] =
+                    new LevelPacker.Slot(seen.indexOf(field), piece.u - column * along, piece.v - row * across, false);
         }
         return seen.size();
     }

@@ -2,12 +2,12 @@ package org.heatfloor.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
+import org.heatfloor.grid.MembraneStock;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
@@ -20,31 +20,28 @@ final class TakeOffFindings {
 
     private TakeOffFindings() {}
 
-    static List<Finding> of(TakeOff takeOff, TakeOff.Builder brief) {
+    static List<Finding> of(TakeOff takeOff, TakeOffBuilder brief) {
         List<Finding> findings = new ArrayList<>();
         takeOff.membraneCut().ifPresent(cut -> membrane(findings, cut));
         brief.bedding.ifPresent(bedding -> beds(findings, bedding, takeOff.mortars()));
         cable(findings, brief);
         takeOff.layout().ifPresent(layout -> findings.addAll(TileFindings.of(layout, brief)));
-        takeOff.height().ifPresent(height -> stated(findings, height, brief.stated));
-        findings.addAll(DoorSteps.findings(takeOff.doorSteps(), brief.stepRule));
+        takeOff.height().ifPresent(height -> stated(findings, height, brief));
+        practice(findings, brief);
+        findings.addAll(DoorSteps.findings(takeOff.doorSteps(), brief.stepRule(), brief.practice.units()));
         return findings;
     }
 
     private static void membrane(List<Finding> findings, MembraneCut cut) {
-        String kind = cut.stock().kind() == org.heatfloor.grid.MembraneStock.Kind.SHEET ? "sheet" : "roll";
-        String proof = cut.isProvenLeast()
-                ? "; no cut takes fewer"
-                : "; at least " + cut.lowerBound() + " by area"
-                        + (cut.isLeastForThesePieces() ? ", and no other way to cut these pieces takes fewer" : "");
+        String kind = cut.stock().kind() == MembraneStock.Kind.SHEET ? "sheet" : "roll";
         findings.add(Finding.of(
                 Severity.NOTE,
                 "membrane",
                 cut.pieces().size() + " pieces in phase from " + cut.stockCount() + " " + kind
-                        + (cut.stockCount() == 1 ? "" : "s") + proof,
+                        + (cut.stockCount() == 1 ? "" : "s") + "; " + cut.proof(),
                 Amounts.of(cut.stockCount(), Units.ONE),
-                Amounts.of(cut.lowerBound(), Units.ONE),
-                Source.derived("covered area over the area of one, rounded up")));
+                Amounts.of(cut.stripBound(), Units.ONE),
+                Source.derived("least of all cuts in strips; by area covered area over the area of one, rounded up")));
     }
 
     private static void beds(List<Finding> findings, Bedding bedding, List<MortarNeed> mortars) {
@@ -94,7 +91,7 @@ final class TakeOffFindings {
         }
     }
 
-    private static void cable(List<Finding> findings, TakeOff.Builder brief) {
+    private static void cable(List<Finding> findings, TakeOffBuilder brief) {
         double height = Si.in("height", brief.membrane.height(), Units.METRE);
         if (brief.cableDiameterMetres > height) {
             findings.add(Finding.of(
@@ -107,21 +104,32 @@ final class TakeOffFindings {
         }
     }
 
-    private static void stated(
-            List<Finding> findings, FloorHeight height, Map<HeightPart, TakeOff.Builder.Stated> stated) {
-        stated.forEach((part, layer) -> {
+    private static void stated(List<Finding> findings, FloorHeight height, TakeOffBuilder brief) {
+        PurchaseUnits units = brief.practice.units();
+        brief.stated.forEach((part, layer) -> {
             double nominal = height.millimetres(part);
             double given = Si.in("thickness", layer.thickness(), Units.MILLIMETRE);
             if (!(Math.abs(nominal - given) <= MOST_DIFFERENCE_MM)) {
                 findings.add(Finding.of(
                         Severity.WARNING,
                         "layer '" + layer.layer() + "'",
-                        "the build-up states " + QuantityText.number(given, 1) + " mm, membrane, bedding and tile give "
-                                + QuantityText.number(nominal, 1) + " mm; correct one of them",
+                        "the build-up states " + units.thicknessText(layer.thickness())
+                                + ", membrane, bedding and tile give "
+                                + units.thicknessText(Amounts.millimetres(nominal)) + "; correct one of them",
                         Amounts.millimetres(Math.abs(nominal - given)),
                         Amounts.millimetres(MOST_DIFFERENCE_MM),
                         Source.brief("build-up against membrane, bedding and tile")));
             }
         });
+    }
+
+    private static void practice(List<Finding> findings, TakeOffBuilder brief) {
+        findings.add(Finding.of(
+                Severity.NOTE,
+                "building practice",
+                "limits are those of " + brief.practice + " practice: tiles by " + brief.standard() + ", bays of a "
+                        + brief.jointRule().name() + ", steps by "
+                        + brief.stepRule().name(),
+                brief.jointRule().source()));
     }
 }

@@ -2,13 +2,15 @@ package org.heatfloor.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
-import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.TileStandard.Limit;
@@ -24,27 +26,28 @@ final class TileFindings {
     private static final double SOFT_CONVERSION_METRES = 0.0002;
 
     private static final String LAYOUT = "tile layout";
+    private static final String FLATNESS = "flatness of the base";
 
     private TileFindings() {}
 
-    static List<Finding> of(TileLayout layout, TakeOff.Builder brief) {
+    static List<Finding> of(TileLayout layout, TakeOffBuilder brief) {
         List<Finding> findings = new ArrayList<>();
-        cuts(findings, layout);
+        cuts(findings, layout, brief.practice.units());
         offset(findings, layout.tile());
-        joint(findings, layout.tile(), brief.standard);
+        joint(findings, layout.tile(), brief.standard());
         lippage(findings, layout.tile(), brief);
         flatness(findings, layout.tile(), brief);
-        bays(findings, layout, brief.movementRule);
+        bays(findings, layout, brief.jointRule(), brief.practice.units());
         return findings;
     }
 
-    private static void cuts(List<Finding> findings, TileLayout layout) {
+    private static void cuts(List<Finding> findings, TileLayout layout, PurchaseUnits units) {
         if (layout.tile().pattern() == TilePattern.DIAGONAL) {
             return;
         }
         int slivers = layout.piecesUnder(Amounts.of(100 * TileLayout.SLIVER_SHARE, Units.PERCENT));
         int half = layout.piecesUnder(Amounts.of(50, Units.PERCENT));
-        String narrowest = text(layout.narrowestWidth());
+        String narrowest = units.thicknessText(layout.narrowestWidth());
         if (slivers > 0) {
             findings.add(Finding.of(
                     Severity.WARNING,
@@ -102,8 +105,8 @@ final class TileFindings {
         }
     }
 
-    private static void lippage(List<Finding> findings, TileSpec tile, TakeOff.Builder brief) {
-        Limit limit = brief.standard.lippage(tile);
+    private static void lippage(List<Finding> findings, TileSpec tile, TakeOffBuilder brief) {
+        Limit limit = brief.standard().lippage(tile);
         brief.lippage.ifPresent(measured -> findings.add(Finding.of(
                 isOver(measured, limit) ? Severity.ERROR : Severity.NOTE,
                 "lippage",
@@ -125,53 +128,73 @@ final class TileFindings {
         }
     }
 
-    private static void flatness(List<Finding> findings, TileSpec tile, TakeOff.Builder brief) {
-        Limit limit = brief.standard.flatness(tile);
+    private static void flatness(List<Finding> findings, TileSpec tile, TakeOffBuilder brief) {
         brief.survey.ifPresent(survey -> {
-            Quantity<Length> gap = survey.gapUnder(brief.standard.straightedge());
-            findings.add(Finding.of(
-                    isOver(gap, limit) ? Severity.WARNING : Severity.NOTE,
-                    "flatness of the base",
-                    isOver(gap, limit)
-                            ? "the base is out of flat by " + text(gap) + " under a straightedge of "
-                                    + QuantityText.write(brief.standard.straightedge(), 0)
-                                    + "; level it first, tile mortar is not for filling"
-                            : "the base is flat enough for this tile",
-                    gap,
-                    limit.value(),
-                    limit.source()));
+            for (TileStandard.Flatness rule : brief.standard().flatness(tile)) {
+                flatness(findings, survey, rule, brief.practice.units());
+            }
         });
     }
 
-    private static void bays(List<Finding> findings, TileLayout layout, MovementRule rule) {
+    private static void flatness(
+            List<Finding> findings, SpotSurvey survey, TileStandard.Flatness rule, PurchaseUnits units) {
+        Limit limit = rule.limit();
+        String edge = "a straightedge of " + units.lengthText(rule.straightedge());
+        Optional<Quantity<Length>> gap = survey.gapUnder(rule.straightedge());
+        if (gap.isEmpty()) {
+            findings.add(Finding.of(
+                    Severity.NOTE,
+                    FLATNESS,
+                    "not judged under " + edge + ": no three spots of the survey lie in a row within it",
+                    limit.source()));
+            return;
+        }
+        boolean over = isOver(gap.get(), limit);
+        findings.add(Finding.of(
+                over ? Severity.WARNING : Severity.NOTE,
+                FLATNESS,
+                over
+                        ? "the base is out of flat by " + units.thicknessText(gap.get()) + " under " + edge
+                                + "; level it first, tile mortar is not for filling"
+                        : "the base is flat enough for this tile under " + edge,
+                gap.get(),
+                limit.value(),
+                limit.source()));
+    }
+
+    private static void bays(List<Finding> findings, TileLayout layout, JointRule rule, PurchaseUnits units) {
         double wall = LayoutBuilder.longestWall(layout.field());
         Geometry turned = AffineTransformation.rotationInstance(-wall).transform(layout.field());
         for (Polygon bay : FloorRegions.polygons(turned)) {
             Envelope e = bay.getEnvelopeInternal();
-            double longer = Math.max(e.getWidth(), e.getHeight());
-            double ratio = longer / Math.min(e.getWidth(), e.getHeight());
-            double area = bay.getArea();
-            String which =
-                    "a bay of " + QuantityText.number(area, 1) + " m² and " + QuantityText.number(longer, 2) + " m ";
-            if (longer > Si.in("longest", rule.longest(), Units.METRE) + 1e-6) {
-                bay(findings, which + "is longer", Amounts.metres(longer), rule.longest(), rule);
+            Quantity<Length> longer = Amounts.metres(Math.max(e.getWidth(), e.getHeight()));
+            Quantity<Area> area = Amounts.squareMetres(bay.getArea());
+            double ratio = Math.max(e.getWidth(), e.getHeight()) / Math.min(e.getWidth(), e.getHeight());
+            String which = "a bay of " + units.areaText(area) + " and " + units.lengthText(longer) + " ";
+            int parts = rule.bays(longer);
+            if (parts > 1) {
+                String joints = "; " + (parts - 1) + (parts == 2 ? " joint makes " : " joints make ") + parts
+                        + " bays of " + units.lengthText(longer.divide(parts));
+                bay(findings, which + "is longer", joints, longer, rule.longestSide(), rule);
             }
-            if (area > Si.in("largest", rule.largest(), Units.SQUARE_METRE) + 1e-6) {
-                bay(findings, which + "is larger", Amounts.squareMetres(area), rule.largest(), rule);
-            }
-            if (ratio > rule.ratio() + 1e-6) {
-                Quantity<?> limit = Amounts.of(rule.ratio(), Units.ONE);
-                bay(findings, which + "is longer for its width", Amounts.of(ratio, Units.ONE), limit, rule);
+            rule.largestArea().ifPresent(largest -> {
+                if (bay.getArea() > Si.in("largest", largest, Units.SQUARE_METRE) + 1e-6) {
+                    bay(findings, which + "is larger", "", area, largest, rule);
+                }
+            });
+            if (ratio > rule.greatestRatio().orElse(Double.POSITIVE_INFINITY) + 1e-6) {
+                Quantity<?> limit = Amounts.of(rule.greatestRatio().orElseThrow(), Units.ONE);
+                bay(findings, which + "is longer for its width", "", Amounts.of(ratio, Units.ONE), limit, rule);
             }
         }
     }
 
     private static void bay(
-            List<Finding> findings, String what, Quantity<?> figure, Quantity<?> limit, MovementRule rule) {
+            List<Finding> findings, String what, String joints, Quantity<?> figure, Quantity<?> limit, JointRule rule) {
         findings.add(Finding.of(
                 Severity.WARNING,
                 "movement joints",
-                what + " than one bay may be; part it with a movement joint",
+                what + " than one bay of a " + rule.name() + " may be; part it with a movement joint" + joints,
                 figure,
                 limit,
                 rule.source()));
@@ -179,9 +202,5 @@ final class TileFindings {
 
     private static boolean isOver(Quantity<Length> measured, Limit limit) {
         return Si.in("measured", measured, Units.METRE) > Si.in("limit", limit.value(), Units.METRE) + 1e-9;
-    }
-
-    private static String text(Quantity<Length> length) {
-        return QuantityText.write(length.to(Units.MILLIMETRE), 1);
     }
 }

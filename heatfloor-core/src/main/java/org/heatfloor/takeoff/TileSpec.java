@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 
@@ -113,6 +114,18 @@ public record TileSpec(
     }
 
     /**
+     * An area with the waste share added.
+     *
+     * @param area to tile
+     * @return the area to buy, not rounded
+     * @throws IllegalArgumentException if the area is negative
+     */
+    public Quantity<Area> withWaste(Quantity<Area> area) {
+        return Amounts.squareMetres(
+                Si.notNegative("tiled area", area, Units.SQUARE_METRE) * (1 + Si.in("waste", waste, Units.ONE)));
+    }
+
+    /**
      * The estimator's count, from area alone: area plus the waste share over the area of a tile's face, rounded up. It knows
      * nothing of cuts; {@link TileLayout} counts them.
      *
@@ -121,8 +134,7 @@ public record TileSpec(
      * @throws IllegalArgumentException if the area is negative or would take more than a thousand million tiles
      */
     public int countByArea(Quantity<Area> area) {
-        double squareMetres = Si.notNegative("tiled area", area, Units.SQUARE_METRE);
-        double exact = squareMetres * (1 + Si.in("waste", waste, Units.ONE)) / (lengthMetres() * widthMetres());
+        double exact = Si.in("area", withWaste(area), Units.SQUARE_METRE) / (lengthMetres() * widthMetres());
         if (!(exact <= 1e9)) {
             throw new IllegalArgumentException(
                     "tiled area: " + area + " was given; an area of at most a thousand million tiles is expected");

@@ -1,5 +1,6 @@
 package org.heatfloor.takeoff;
 
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.finding.Source;
@@ -10,9 +11,15 @@ import org.heatfloor.quantity.Units;
 /** Whose limits for joint width, lippage and flatness are held to. */
 public enum TileStandard {
     /** ANSI A108.02, as quoted for its 2013 and 2017 editions. */
-    ANSI_A108,
+    ANSI_A108("ANSI A108.02"),
     /** NHBC Standards 9.1.7, edition of 2025, for dwellings in the United Kingdom. */
-    NHBC_2025;
+    NHBC_2025("NHBC Standards 2025, 9.1.7");
+
+    private final String text;
+
+    TileStandard(String text) {
+        this.text = text;
+    }
 
     /**
      * A limit and where it stands.
@@ -21,6 +28,14 @@ public enum TileStandard {
      * @param source where it stands
      */
     public record Limit(Quantity<Length> value, Source source) {}
+
+    /**
+     * How far a base may be out of flat under a straightedge.
+     *
+     * @param straightedge its length
+     * @param limit the largest gap under it and where that stands
+     */
+    public record Flatness(Quantity<Length> straightedge, Limit limit) {}
 
     /** A side above this counts as large in ANSI A108.02. */
     static final double LARGE_SIDE_INCHES = 15;
@@ -88,30 +103,34 @@ public enum TileStandard {
     }
 
     /**
-     * How far the base may be out of flat under a straightedge.
+     * How far the base may be out of flat: over the long straightedge and, where the standard has one, over the short.
      *
      * @param tile its longest side decides
-     * @return the limit over {@link #straightedge()}
+     * @return the limits, the long straightedge first
      */
-    public Limit flatness(TileSpec tile) {
+    public List<Flatness> flatness(TileSpec tile) {
         if (this == NHBC_2025) {
-            return new Limit(
-                    Amounts.millimetres(3), Source.document("NHBC Standards 2025", "9.1.7: 3 mm under 2 m, finish"));
+            Source finish = Source.document("NHBC Standards 2025", "9.1.7: 3 mm under 2 m, finish");
+            return List.of(new Flatness(Amounts.metres(2), new Limit(Amounts.millimetres(3), finish)));
         }
-        boolean large = longestInches(tile) >= LARGE_SIDE_INCHES;
-        return new Limit(
-                Amounts.inches(large ? 1.0 / 8 : 1.0 / 4),
-                Source.document(
-                        A108_02, large ? "4.2.2: 1/8 in in 10 ft for edges of 15 in and more" : "1/4 in in 10 ft"));
-    }
-
-    /**
-     * The straightedge flatness is measured with.
-     *
-     * @return its length
-     */
-    public Quantity<Length> straightedge() {
-        return this == NHBC_2025 ? Amounts.metres(2) : Amounts.feet(10);
+        if (longestInches(tile) >= LARGE_SIDE_INCHES) {
+            Source large =
+                    Source.document(A108_02, "4.2.2: for edges of 15 in and more 1/8 in in 10 ft and 1/16 in in 24 in");
+            return List.of(
+                    new Flatness(Amounts.feet(10), new Limit(Amounts.inches(1.0 / 8), large)),
+                    new Flatness(Amounts.feet(2), new Limit(Amounts.inches(1.0 / 16), large)));
+        }
+        return List.of(
+                new Flatness(
+                        Amounts.feet(10),
+                        new Limit(
+                                Amounts.inches(1.0 / 4),
+                                Source.document("ANSI A108", "for edges under 15 in 1/4 in in 10 ft"))),
+                new Flatness(
+                        Amounts.feet(1),
+                        new Limit(
+                                Amounts.inches(1.0 / 16),
+                                Source.fromMemory("ANSI A108.02, for edges under 15 in 1/16 in in 12 in"))));
     }
 
     /**
@@ -129,5 +148,11 @@ public enum TileStandard {
 
     static double longestInches(TileSpec tile) {
         return Math.max(tile.lengthMetres(), tile.widthMetres()) / 0.0254;
+    }
+
+    /** The standard's name. */
+    @Override
+    public String toString() {
+        return text;
     }
 }

@@ -6,8 +6,10 @@ import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.TradeLength;
@@ -30,6 +32,16 @@ class BadInputTest {
 
     private static Trowel trowel(double width, double depth, double gap, Notch notch) {
         return Trowel.of(notch, Amounts.millimetres(width), Amounts.millimetres(depth), Amounts.millimetres(gap));
+    }
+
+    private static Studs studs(double foot, double head) {
+        return Studs.straight(
+                        StudGrid.SQUARE,
+                        Amounts.millimetres(36),
+                        StudPlan.ROUND,
+                        Amounts.millimetres(foot),
+                        Amounts.millimetres(6))
+                .withHead(Amounts.millimetres(head));
     }
 
     private static TileSpec tile(double side, double joint, double waste) {
@@ -85,8 +97,34 @@ class BadInputTest {
                 fault("contact share", () -> Schoolhouse.washroomBedding().withContact(Amounts.of(0, Units.PERCENT))),
                 fault("contact share", () -> Schoolhouse.washroomBedding().withContact(Amounts.of(101, Units.PERCENT))),
                 fault("bag", () -> Bedding.of(Schoolhouse.square(6), Schoolhouse.square(8), Amounts.kilograms(0))),
-                fault("mortar density", () -> Schoolhouse.washroomBedding()
-                        .withMortar(Amounts.of(1600, Units.KILOGRAM_PER_LITRE), Amounts.of(25, Units.PERCENT))),
+                fault("mortar density", () -> Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20))
+                        .withMix(Amounts.of(1600, Units.KILOGRAM_PER_LITRE), Amounts.of(25, Units.PERCENT))),
+                fault("mortar water", () -> Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20))
+                        .withMix(Amounts.of(1.6, Units.KILOGRAM_PER_LITRE), Amounts.of(-25, Units.PERCENT))),
+                fault("stud hollow width", () -> studs(20, 20)
+                        .withHollow(Amounts.millimetres(20), Amounts.millimetres(3))),
+                fault("stud hollow depth", () -> studs(20, 20)
+                        .withHollow(Amounts.millimetres(10), Amounts.millimetres(7))),
+                fault("stud head", () -> studs(20, 36)),
+                fault("stud foot", () -> studs(0, 20)),
+                fault("fill depth", () -> studs(20, 20).openVolumeTo(Amounts.millimetres(6.1))),
+                fault("studs", () -> Schoolhouse.washroom().studs(studs(20, 20))),
+                fault(
+                        "mortars",
+                        () -> MortarNeed.bagsTogether(
+                                Schoolhouse.washroomWithoutStock().build().mortars())),
+                fault("laying pace", () -> {
+                    TakeOff takeOff = Schoolhouse.washroomWithoutStock().build();
+                    takeOff.batches(takeOff.mortars().get(0), Amounts.squareMetres(0));
+                }),
+                fault(
+                        "leveller waste",
+                        () -> new LevellerSpec(
+                                Amounts.of(1.7, Units.KILOGRAM_PER_LITRE),
+                                Amounts.millimetres(0),
+                                Amounts.of(-1, Units.PERCENT),
+                                Optional.empty())),
+                fault("leveller cover", () -> LevellerSpec.USUAL.withCover(Amounts.millimetres(-1))),
                 fault(
                         "grout waste",
                         () -> new GroutSpec(
@@ -108,21 +146,21 @@ class BadInputTest {
                         () -> TileLayout.of(WorkedChecks.room(100, 100, Units.METRE), tile(5, 1, 0), LayoutRule.USUAL)),
                 fault("layout line", () -> TileStart.centredOn("axis", Schoolhouse.line(1, 1, 1, 1))),
                 fault("layout corner", () -> TileStart.corner(Double.NaN, 0)),
-                fault(
-                        "pot life",
-                        () -> new LayingPace(
-                                Amounts.squareMetres(3), Amounts.of(30, Units.MINUTE), Amounts.of(20, Units.MINUTE))),
+                fault("pot life", () -> Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20))
+                        .withTimes(Amounts.of(30, Units.MINUTE), Amounts.of(20, Units.MINUTE))),
                 fault("spots", () -> SpotSurvey.of(List.of())),
                 fault("spot height", () -> new SpotSurvey.Spot(0, 0, Amounts.metres(2))),
                 fault("price of grout", () -> Prices.in(Currency.getInstance("EUR"))
                         .with(Material.GROUT, new BigDecimal("-1"))),
                 fault("mortar mix", () -> new SiteMortar(0, 4, 1.33)),
                 fault("bulking", () -> new SiteMortar(1, 4, 0.9)),
-                fault(
-                        "exterior joint spacing",
-                        () -> MovementRule.exteriorWidth(Amounts.feet(16), Amounts.kelvins(50))),
-                fault("bay grid", () -> new MovementRule(
-                                Amounts.metres(8), Amounts.squareMetres(40), 1, Source.commonPractice("a test"))
+                fault("exterior joint spacing", () -> SoftJoints.exteriorWidth(Amounts.feet(16), Amounts.kelvins(50))),
+                fault("bay grid", () -> new JointRule(
+                                "test",
+                                Amounts.metres(8),
+                                Optional.empty(),
+                                OptionalDouble.of(1),
+                                Source.commonPractice("a test"))
                         .grid(Amounts.metres(Math.sqrt(2)), Amounts.metres(1))),
                 fault("cable diameter", () -> Schoolhouse.washroom().cable(Amounts.metres(10), Amounts.millimetres(0))),
                 fault("cable length", () -> Schoolhouse.washroom().cable(Amounts.metres(-10), Amounts.millimetres(5))),

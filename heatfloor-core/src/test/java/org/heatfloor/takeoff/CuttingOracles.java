@@ -11,6 +11,11 @@ final class CuttingOracles {
 
     /** Longest first, each on the first roll with room. */
     static int firstFitDecreasing(int[] lengths, int roll) {
+        return firstFitLoads(lengths, roll).size();
+    }
+
+    /** What each roll then holds. */
+    static List<Integer> firstFitLoads(int[] lengths, int roll) {
         int[] sorted = lengths.clone();
         Arrays.sort(sorted);
         List<Integer> left = new ArrayList<>();
@@ -24,7 +29,7 @@ final class CuttingOracles {
             }
             left.set(place, left.get(place) - sorted[i]);
         }
-        return left.size();
+        return left.stream().map(l -> roll - l).toList();
     }
 
     /**

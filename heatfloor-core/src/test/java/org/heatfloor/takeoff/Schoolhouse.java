@@ -68,7 +68,7 @@ final class Schoolhouse {
     }
 
     /** The washroom with a small tile count and no membrane cut, for quick tests of the rest. */
-    static TakeOff.Builder washroomWithoutStock() {
+    static TakeOffBuilder washroomWithoutStock() {
         Membrane membrane = new Membrane(
                 Amounts.millimetres(34), Amounts.millimetres(22), Amounts.millimetres(9), Optional.empty());
         return TakeOff.of(
@@ -80,7 +80,7 @@ final class Schoolhouse {
                 .bedding(washroomBedding());
     }
 
-    static TakeOff.Builder washroom() {
+    static TakeOffBuilder washroom() {
         Membrane membrane = washroomMembrane();
         return TakeOff.of(
                         washroomRoom(),
@@ -99,7 +99,7 @@ final class Schoolhouse {
                 .stated(HeightPart.LOWER_BED, "mortar under membrane", Amounts.millimetres(2.7));
     }
 
-    static TakeOff.Builder bootRoom() {
+    static TakeOffBuilder bootRoom() {
         Membrane membrane = new Membrane(
                 Amounts.inches(1.375),
                 Amounts.inches(0.875),
@@ -129,7 +129,7 @@ final class Schoolhouse {
                 .stated(HeightPart.LOWER_BED, "mortar under membrane", Amounts.inches(0.125));
     }
 
-    static TakeOff.Builder kitchen() {
+    static TakeOffBuilder kitchen() {
         Membrane membrane = new Membrane(
                 Amounts.millimetres(38),
                 Amounts.millimetres(25),

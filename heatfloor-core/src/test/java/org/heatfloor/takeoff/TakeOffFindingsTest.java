@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.heatfloor.area.Door;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
@@ -17,13 +20,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TakeOffFindingsTest {
 
-    private static List<Finding> about(TakeOff.Builder brief, String subject) {
+    private static List<Finding> about(TakeOffBuilder brief, String subject) {
         return brief.build().findings().stream()
                 .filter(f -> f.subject().startsWith(subject))
                 .toList();
     }
 
-    private static TakeOff.Builder withTile(TileSpec tile) {
+    private static TakeOffBuilder withTile(TileSpec tile) {
         return Schoolhouse.washroomWithoutStock().tile(tile);
     }
 
@@ -159,16 +162,18 @@ class TakeOffFindingsTest {
                 spots.add(new SpotSurvey.Spot(x, y, Amounts.millimetres(middle ? -hollow : 0)));
             }
         }
-        TakeOff.Builder brief = withTile(WorkedChecks.tile(side, 300, 9, 4, TilePattern.STRAIGHT, 10))
-                .survey(SpotSurvey.of(spots), Amounts.millimetres(0));
-        assertThat(about(brief, "flatness")).singleElement().satisfies(f -> assertThat(f.severity())
+        TakeOffBuilder brief = withTile(WorkedChecks.tile(side, 300, 9, 4, TilePattern.STRAIGHT, 10))
+                .survey(SpotSurvey.of(spots), LevellerSpec.USUAL);
+        assertThat(about(brief, "flatness")).first().satisfies(f -> assertThat(f.severity())
                 .isEqualTo(severity));
+        assertThat(about(brief, "flatness")).last().satisfies(f -> assertThat(f.message())
+                .startsWith("not judged under a straightedge of "));
         assertThat(brief.build().leveller()).isPresent();
     }
 
     @Test
     void largeBaysWantAMovementJoint() {
-        TakeOff.Builder hall = TakeOff.of(
+        TakeOffBuilder hall = TakeOff.of(
                         WorkedChecks.room(9, 3, Units.METRE),
                         Schoolhouse.washroomMembrane(),
                         org.heatfloor.grid.StudLattice.of(
@@ -177,17 +182,22 @@ class TakeOffFindingsTest {
                                 Units.MILLIMETRE,
                                 Amounts.degrees(0)))
                 .tile(WorkedChecks.tile(600, 300, 9, 4, TilePattern.STRAIGHT, 10));
-        assertThat(about(hall, "movement joints")).hasSize(1);
-        assertThat(about(hall.movementRule(MovementRule.EJ171_INTERIOR), "movement joints"))
-                .hasSize(1);
+        assertThat(about(hall, "movement joints")).hasSize(2);
+        assertThat(about(hall.jointRule(JointRule.interiorNorthAmerica()), "movement joints"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.message()).contains("1 joint makes 2 bays of 4.49 m"));
         assertThat(about(Schoolhouse.washroomWithoutStock(), "movement joints")).isEmpty();
     }
 
     @Test
     void aBayIsHeldToTheLimitItBreaks() {
-        MovementRule square = new MovementRule(
-                Amounts.metres(8), Amounts.squareMetres(4), 1, Source.commonPractice("a rule for a test"));
-        assertThat(about(Schoolhouse.washroomWithoutStock().movementRule(square), "movement joints"))
+        JointRule square = new JointRule(
+                "test",
+                Amounts.metres(8),
+                Optional.of(Amounts.squareMetres(4)),
+                OptionalDouble.of(1),
+                Source.commonPractice("a rule for a test"));
+        assertThat(about(Schoolhouse.washroomWithoutStock().jointRule(square), "movement joints"))
                 .hasSize(2)
                 .allSatisfy(f -> assertThat(f.value().orElseThrow().toString()).doesNotEndWith(" m"))
                 .allSatisfy(f -> assertThat(siValue(f.value().orElseThrow()))

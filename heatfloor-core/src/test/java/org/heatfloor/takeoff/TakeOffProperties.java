@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -16,6 +17,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.heatfloor.area.Door;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.area.Room;
 import org.heatfloor.finding.Source;
 import org.heatfloor.grid.Membrane;
@@ -90,11 +92,9 @@ class TakeOffProperties {
     @Property(tries = 200)
     void mortarScalesWithTheFloor(
             @ForAll @DoubleRange(min = 0.5, max = 60) double area, @ForAll @IntRange(min = 2, max = 9) int times) {
-        Bedding beds = Schoolhouse.washroomBedding();
-        Membrane membrane = Schoolhouse.washroomMembrane();
         double cable = area * 0.0001;
-        List<MortarNeed> one = MortarNeed.both(area, membrane, beds, cable);
-        List<MortarNeed> many = MortarNeed.both(area * times, membrane, beds, cable * times);
+        List<MortarNeed> one = needs(area, cable);
+        List<MortarNeed> many = needs(area * times, cable * times);
         for (int i = 0; i < 2; i++) {
             double single = Si.in("dry", one.get(i).dry(), Units.KILOGRAM);
             double several = Si.in("dry", many.get(i).dry(), Units.KILOGRAM);
@@ -105,18 +105,26 @@ class TakeOffProperties {
         }
     }
 
+    private static List<MortarNeed> needs(double squareMetres, double cableCubicMetres) {
+        return MortarNeed.of(
+                Amounts.squareMetres(squareMetres),
+                Studs.of(Schoolhouse.washroomMembrane()),
+                Schoolhouse.washroomBedding(),
+                Amounts.of(cableCubicMetres, Units.CUBIC_METRE));
+    }
+
     @Property(tries = 40)
     void batchesCoverTheFloorAndKeepTheirTimes(
             @ForAll("floors") Polygon floor,
             @ForAll @DoubleRange(min = 0.5, max = 6) double pace,
             @ForAll @IntRange(min = 10, max = 40) int open,
             @ForAll @IntRange(min = 45, max = 240) int pot) {
-        LayingPace times = new LayingPace(
-                Amounts.squareMetres(pace), Amounts.of(open, Units.MINUTE), Amounts.of(pot, Units.MINUTE));
+        Mortar mortar = Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20))
+                .withTimes(Amounts.of(open, Units.MINUTE), Amounts.of(pot, Units.MINUTE));
         Coordinate door = floor.getExteriorRing().getCoordinateN(0);
         MortarNeed need =
-                MortarNeed.of(MortarUse.UNDER_MEMBRANE, floor.getArea() * 0.003, Schoolhouse.washroomBedding());
-        List<MortarBatch> batches = Batches.of(floor, 0, Optional.of(door), need, times);
+                MortarNeed.of(MortarUse.UNDER_MEMBRANE, mortar, floor.getArea() * 0.003, WorkedChecks.percent(0));
+        List<MortarBatch> batches = Batches.of(floor, 0, Optional.of(door), need, Amounts.squareMetres(pace));
         Geometry all =
                 UnaryUnionOp.union(batches.stream().map(MortarBatch::part).toList());
         assertThat(all.getArea()).isCloseTo(floor.getArea(), within(1e-4));
@@ -147,11 +155,15 @@ class TakeOffProperties {
             }
         }
         SpotSurvey survey = SpotSurvey.of(spots);
-        LevellerNeed need = survey.leveller(WorkedChecks.room(l, w, Units.METRE), Amounts.millimetres(3));
+        LevellerNeed need = survey.leveller(
+                WorkedChecks.room(l, w, Units.METRE), LevellerSpec.USUAL.withCover(Amounts.millimetres(3)));
         double mean = (Math.abs(fallX) * l + Math.abs(fallY) * w) / 2 + 0.003;
         assertThat(Si.in("volume", need.volume(), Units.CUBIC_METRE)).isCloseTo(l * w * mean, within(1e-5));
         assertThat(WorkedChecks.mm(need.deepest())).isCloseTo(1000 * (2 * (mean - 0.003) + 0.003), within(1e-3));
-        assertThat(WorkedChecks.mm(survey.gapUnder(Amounts.metres(8)))).isCloseTo(0, within(1e-6));
+        assertThat(Si.in("dry", need.dry(), Units.KILOGRAM)).isCloseTo(l * w * mean * 1700, within(0.02));
+        assertThat(WorkedChecks.mm(survey.gapUnder(Amounts.metres(8)).orElseThrow()))
+                .isCloseTo(0, within(1e-6));
+        assertThat(survey.gapUnder(Amounts.metres(Math.min(l, w) / 2.1))).isEmpty();
     }
 
     @Property(tries = 200)
@@ -205,7 +217,8 @@ class TakeOffProperties {
                         Optional.empty()),
                 beds(under, over),
                 WorkedChecks.tile(600, 300, tile, 3, TilePattern.STRAIGHT, 0));
-        return DoorSteps.of(List.of(door), height, beds(under, over), StepRule.ADA_2010)
+        return new DoorSteps(height, beds(under, over), StepRule.ADA_2010, PurchaseUnits.METRIC)
+                .of(List.of(door))
                 .get(0);
     }
 
@@ -218,11 +231,16 @@ class TakeOffProperties {
             @ForAll @DoubleRange(min = 1, max = 60) double length,
             @ForAll @DoubleRange(min = 1, max = 60) double width,
             @ForAll @DoubleRange(min = 1, max = 3) double ratio) {
-        MovementRule rule = new MovementRule(
-                Amounts.metres(8), Amounts.squareMetres(40), ratio, Source.commonPractice("a rule for a test"));
+        JointRule rule = new JointRule(
+                "test",
+                Amounts.metres(8),
+                Optional.of(Amounts.squareMetres(40)),
+                OptionalDouble.of(ratio),
+                Source.commonPractice("a rule for a test"));
         try {
-            MovementRule.Bays bays = rule.grid(Amounts.metres(length), Amounts.metres(width));
-            assertThat(rule.fits(length / bays.along(), width / bays.across())).isTrue();
+            JointRule.BayGrid bays = rule.grid(Amounts.metres(length), Amounts.metres(width));
+            assertThat(rule.allows(Amounts.metres(length / bays.along()), Amounts.metres(width / bays.across())))
+                    .isTrue();
             assertThat(bays.count()).isGreaterThanOrEqualTo(bays.lowerBound());
         } catch (IllegalArgumentException e) {
             assertThat(ratio).as("only a ratio near 1 may be missed").isLessThan(1.05);

@@ -1,14 +1,13 @@
 package org.heatfloor.takeoff;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.area.Room;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.MembraneStock;
@@ -31,9 +30,10 @@ final class WorkedChecks {
             case "combed thickness mm" -> mm(trowel(text, x).combedThickness());
             case "embedded bed mm" ->
                 mm(Schoolhouse.square(6).withAngle(Amounts.degrees(90)).bedThickness(percent(x[0])));
-            case "dry mass per m2 and mm" -> dryKilograms(0.001, x[0], x[1]);
-            case "yield litres" -> kilograms(text) / dryKilograms(0.001, x[2], x[3]);
-            case "yield cubic feet" -> kilograms(text) / dryKilograms(CUBIC_FOOT, x[2], x[3]);
+            case "dry mass per m2 and mm" ->
+                Si.in("dry", mortar(x[0], x[1], 25).dry(Amounts.of(1, Units.LITRE)), Units.KILOGRAM);
+            case "yield litres" -> Si.in("yield", bag(text, x).bagYield(), Units.LITRE);
+            case "yield cubic feet" -> Si.in("yield", bag(text, x).bagYield(), Units.CUBIC_FOOT);
             case "tiles per m2" ->
                 tile(x[0], x[1], 9, x[2], TilePattern.STRAIGHT, 0).perSquareMetre();
             case "tiles by area" ->
@@ -41,6 +41,18 @@ final class WorkedChecks {
             case "tiles by area ft" ->
                 tile(x[1] * 304.8, x[2] * 304.8, 9, 0, TilePattern.STRAIGHT, x[3])
                         .countByArea(Amounts.of(x[0], Units.SQUARE_FOOT));
+            case "area with waste m2" ->
+                Si.in(
+                        "area",
+                        tile(300, 300, 9, 3, TilePattern.STRAIGHT, x[1]).withWaste(Amounts.squareMetres(x[0])),
+                        Units.SQUARE_METRE);
+            case "area with waste ft2" ->
+                Si.in(
+                        "area",
+                        tile(300, 300, 9, 3, TilePattern.STRAIGHT, x[1]).withWaste(Amounts.of(x[0], Units.SQUARE_FOOT)),
+                        Units.SQUARE_FOOT);
+            case "tiles unrounded" ->
+                x[0] * tile(x[1], x[2], 9, 0, TilePattern.STRAIGHT, 0).perSquareMetre();
             case "boxes" -> boxes((int) x[0], (int) x[1]);
             case "step verdict" ->
                 StepRule.ADA_2010.verdict(Amounts.millimetres(x[0])) == StepVerdict.valueOf(text[1]) ? 1 : 0;
@@ -49,8 +61,9 @@ final class WorkedChecks {
             case "deflection in" -> Si.in("deflection", TileStandard.deflection(Amounts.feet(x[0]), false), Units.INCH);
             case "least joint in" -> leastJoint(x[0]);
             case "whole bags" -> MortarNeed.wholeBags(x[0], x[1]);
-            case "spread m2" -> Si.in("spread", pace(x).largestSpread(), Units.SQUARE_METRE);
+            case "spread m2" -> Si.in("spread", timed(x).largestSpread(Amounts.squareMetres(x[0])), Units.SQUARE_METRE);
             case "batch kg" -> batch(x);
+            case "bags in batch" -> Math.floor(batch(x) / x[6]);
             default -> moreValues(quantity, text, x);
         };
     }
@@ -64,10 +77,15 @@ final class WorkedChecks {
         }
         if (quantity.startsWith("membrane")) {
             MembraneCut cut = membrane(text);
-            return quantity.equals("membrane rolls") ? cut.stockCount() : cut.lowerBound();
+            return switch (quantity) {
+                case "membrane rolls" -> cut.stockCount();
+                case "membrane bound" -> cut.lowerBound();
+                default -> WorkedStrips.laid(quantity, Room.ofWkt(text[0], Units.METRE), x);
+            };
         }
         if (quantity.startsWith("strips") || quantity.startsWith("rolls")) {
-            return strips(quantity, Arrays.stream(x).mapToInt(d -> (int) d).toArray());
+            return WorkedStrips.value(
+                    quantity, Arrays.stream(x).mapToInt(d -> (int) d).toArray());
         }
         if (quantity.startsWith("bay")) {
             return bays(quantity, x);
@@ -86,28 +104,64 @@ final class WorkedChecks {
 
     private static double cavity(String quantity, double[] x) {
         return switch (quantity) {
-            case "round stud share" -> Cavity.roundStud(x[1], x[1]) / Cavity.squareCell(x[0]);
+            case "round stud share" ->
+                squareMillimetres(studs(StudPlan.ROUND, StudGrid.SQUARE, 5, x[0], x[1], x[1])
+                                .meanPlanArea())
+                        / (x[0] * x[0]);
             case "open depth round square-grid mm" ->
-                Cavity.openDepth(x[0], Cavity.squareCell(x[1]), Cavity.roundStud(x[2], x[2]));
+                litres(studs(StudPlan.ROUND, StudGrid.SQUARE, x[0], x[1], x[2], x[2])
+                        .openVolume());
             case "open depth square square-grid mm" ->
-                Cavity.openDepth(x[0], Cavity.squareCell(x[1]), Cavity.squareStud(x[2], x[2]));
+                litres(studs(StudPlan.SQUARE, StudGrid.SQUARE, x[0], x[1], x[2], x[2])
+                        .openVolume());
             case "fill depth square square-grid mm" ->
-                cavity("open depth square square-grid mm", x) - Cavity.cableDepth(x[3], x[4]);
-            case "triangular cell mm2" -> Cavity.triangularCell(x[0]);
-            case "round stud mm2" -> Cavity.roundStud(x[0], x[1]);
+                litres(studs(StudPlan.SQUARE, StudGrid.SQUARE, x[0], x[1], x[2], x[2])
+                        .fillVolume(Amounts.millimetres(x[3]), Amounts.millimetres(x[4])));
+            case "triangular cell mm2" ->
+                squareMillimetres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, 5, x[0], 5, 5)
+                        .cell());
+            case "round stud mm2" ->
+                squareMillimetres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, 5, 28, x[0], x[1])
+                        .meanPlanArea());
             case "open depth cut-back triangular mm" ->
-                Cavity.openDepth(x[0], Cavity.triangularCell(x[1]), Cavity.roundStud(x[2], x[3]));
+                litres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, x[0], x[1], x[2], x[3])
+                        .openVolume());
             case "fill depth cut-back triangular mm" ->
-                cavity("open depth cut-back triangular mm", x) - Cavity.cableDepth(x[4], x[5]);
-            case "cable depth mm" -> Cavity.cableDepth(x[0], x[1]);
+                litres(studs(StudPlan.ROUND, StudGrid.TRIANGULAR, x[0], x[1], x[2], x[3])
+                        .fillVolume(Amounts.millimetres(x[4]), Amounts.millimetres(x[5])));
+            case "cable depth mm" ->
+                Si.in("cable", Studs.cableVolume(Amounts.metres(1000 / x[1]), Amounts.millimetres(x[0])), Units.LITRE);
             default -> throw new IllegalArgumentException(quantity);
         };
+    }
+
+    private static Studs studs(StudPlan plan, StudGrid grid, double height, double pitch, double foot, double head) {
+        return Studs.straight(
+                        grid, Amounts.millimetres(pitch), plan, Amounts.millimetres(foot), Amounts.millimetres(height))
+                .withHead(Amounts.millimetres(head));
+    }
+
+    private static double litres(Quantity<org.heatfloor.quantity.VolumePerArea> volume) {
+        return Si.in("volume", volume, Units.LITRE_PER_SQUARE_METRE);
+    }
+
+    private static double squareMillimetres(Quantity<javax.measure.quantity.Area> area) {
+        return Si.in("area", area, Units.SQUARE_MILLIMETRE);
     }
 
     private static double layout(String quantity, double[] x) {
         return switch (quantity) {
             case "end cut mm" -> shortest(run(x, Units.MILLIMETRE), Units.MILLIMETRE);
             case "end cut in" -> shortest(run(x, Units.INCH), Units.INCH);
+            case "whole tiles in run" -> run(x, Units.INCH).wholeTiles();
+            case "layout columns" ->
+                rectangle(x).pieces().stream().map(TilePiece::column).distinct().count();
+            case "layout rows" ->
+                rectangle(x).pieces().stream().map(TilePiece::row).distinct().count();
+            case "layout whole tiles" -> rectangle(x).wholeTiles();
+            case "layout bought m2" -> rectangle(x).tilesNeeded() * x[2] * x[3] / 1e6;
+            case "layout overage %" ->
+                100 * (layout("layout bought m2", x) / rectangle(x).field().getArea() - 1);
             case "columns" -> run(x, Units.MILLIMETRE).pieces().size();
             case "layout tiles" -> rectangle(x).tilesNeeded();
             case "layout end cut mm" -> shortest(rectangle(x), Units.MILLIMETRE);
@@ -179,6 +233,8 @@ final class WorkedChecks {
                 areal(GroutNeed.firstOrder(tile(x[0], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(x[4])));
             case "grout exact" ->
                 areal(GroutNeed.exact(tile(x[0], x[1], x[2], x[3], TilePattern.STRAIGHT, 0), grout(x[4])));
+            case "grout overstated %" -> 100 * (grout("grout first order", x) / grout("grout exact", x) - 1);
+            case "grout kg per 100 ft2" -> 9.290304 * grout("grout first order", x);
             case "grout ratio" ->
                 areal(GroutNeed.firstOrder(tile(x[0], x[0], x[2], x[3], TilePattern.STRAIGHT, 0), grout(1.6)))
                         / areal(GroutNeed.firstOrder(
@@ -201,9 +257,11 @@ final class WorkedChecks {
     }
 
     private static double site(String quantity, double[] x) {
-        SiteMortar mix = new SiteMortar(x[1], x[2], x[3]);
+        SiteMortar mix = x.length > 3 ? new SiteMortar(x[1], x[2], x[3]) : new SiteMortar(1, 4, 1.33);
         Quantity<Volume> inPlace = Amounts.of(x[0], Units.CUBIC_METRE);
         return switch (quantity) {
+            case "site bed ft3" ->
+                Si.in("bed", Amounts.of(x[0] * 0.09290304 * x[1] / 1000, Units.CUBIC_METRE), Units.CUBIC_FOOT);
             case "site dry" -> Si.in("dry", mix.dry(inPlace), Units.CUBIC_METRE);
             case "site sand" -> Si.in("sand", mix.sand(inPlace), Units.CUBIC_METRE);
             case "site cement bags" -> Si.in("cement", mix.cement(inPlace), Units.CUBIC_METRE) / x[4];
@@ -235,66 +293,48 @@ final class WorkedChecks {
         return MembraneCut.of(Room.ofWkt(text[0], Units.METRE), membrane, lattice);
     }
 
-    private static double strips(String quantity, int[] x) {
-        return switch (quantity) {
-            case "strips first fit" -> CuttingOracles.firstFitDecreasing(Arrays.copyOfRange(x, 1, x.length), x[0]);
-            case "strips optimum" -> pack(Arrays.copyOfRange(x, 1, x.length), x[0], 1, 1);
-            case "strips bound" -> LevelPacker.lengthBound(Arrays.copyOfRange(x, 1, x.length), x[0]);
-            case "rolls no rip" -> {
-                int[] lengths = new int[x[2]];
-                Arrays.fill(lengths, x[1]);
-                yield pack(lengths, x[0], 1, 1);
-            }
-            case "rolls with rip" -> {
-                List<int[]> items = new ArrayList<>();
-                for (int i = 0; i < x[3]; i++) {
-                    items.add(new int[] {x[2], x[1]});
-                    items.add(new int[] {x[2], x[4]});
-                }
-                yield LevelPacker.pack(
-                                items.stream().mapToInt(i -> i[0]).toArray(),
-                                items.stream().mapToInt(i -> i[1]).toArray(),
-                                x[0],
-                                x[1],
-                                100_000)
-                        .stocks();
-            }
-            default -> throw new IllegalArgumentException(quantity);
-        };
-    }
-
-    private static int pack(int[] lengths, int roll, int width, int rollWidth) {
-        int[] widths = new int[lengths.length];
-        Arrays.fill(widths, width);
-        return LevelPacker.pack(lengths, widths, roll, rollWidth, 100_000).stocks();
-    }
-
     private static double bays(String quantity, double[] x) {
         String[] words = quantity.split(" ", -1);
-        MovementRule rule =
+        JointRule rule =
                 switch (words[words.length - 1]) {
-                    case "EJ171_INTERIOR" -> MovementRule.EJ171_INTERIOR;
-                    case "EJ171_SUN_OR_MOISTURE" -> MovementRule.EJ171_SUN_OR_MOISTURE;
-                    case "BS_5385_HEATED" -> MovementRule.BS_5385_HEATED;
-                    default -> MovementRule.EN_1264_4;
+                    case "interiorNorthAmerica" -> JointRule.interiorNorthAmerica();
+                    case "sunOrMoistureNorthAmerica" -> JointRule.sunOrMoistureNorthAmerica();
+                    case "heatedUnitedKingdom" -> JointRule.heatedUnitedKingdom();
+                    default -> JointRule.heatedScreedEurope();
                 };
         if (words[0].equals("bays")) {
-            return rule.bays(Amounts.feet(x[0]));
+            int bays = rule.bays(Amounts.feet(x[0]));
+            return switch (words[1]) {
+                case "length" -> x[0] / bays;
+                case "joints" -> bays - 1;
+                default -> bays;
+            };
         }
-        MovementRule.Bays grid = rule.grid(Amounts.metres(x[0]), Amounts.metres(x[1]));
-        return words[1].equals("grid") ? grid.count() : grid.lowerBound();
+        JointRule.BayGrid grid = rule.grid(Amounts.metres(x[0]), Amounts.metres(x[1]));
+        double length = x[0] / grid.along();
+        double width = x[1] / grid.across();
+        return switch (words[1]) {
+            case "grid" -> grid.count();
+            case "bound" -> grid.lowerBound();
+            case "length" -> length;
+            case "width" -> width;
+            case "area" -> length * width;
+            case "ratio" -> Math.max(length, width) / Math.min(length, width);
+            case "allowed" -> rule.allows(Amounts.metres(x[2]), Amounts.metres(x[3])) ? 1 : 0;
+            default -> throw new IllegalArgumentException(quantity);
+        };
     }
 
     private static double movement(String quantity, double[] x) {
         if (quantity.startsWith("exterior")) {
             return Si.in(
                     "joint",
-                    MovementRule.exteriorWidth(Amounts.feet(x[0]), Amounts.of(x[1], Units.FAHRENHEIT_DIFFERENCE)),
+                    SoftJoints.exteriorWidth(Amounts.feet(x[0]), Amounts.of(x[1], Units.FAHRENHEIT_DIFFERENCE)),
                     Units.INCH);
         }
-        Quantity<Length> movement = MovementRule.movement(
+        Quantity<Length> movement = SoftJoints.movement(
                 Amounts.of(x[0] * 1e-6, Units.ONE_PER_KELVIN), Amounts.metres(x[1]), Amounts.kelvins(x[2]));
-        return quantity.equals("movement mm") ? mm(movement) : mm(MovementRule.width(movement, percent(x[3])));
+        return quantity.equals("movement mm") ? mm(movement) : mm(SoftJoints.width(movement, percent(x[3])));
     }
 
     private static double leastJoint(double variationInches) {
@@ -304,15 +344,17 @@ final class WorkedChecks {
         return Si.in("joint", TileStandard.ANSI_A108.leastJoint(tile).value(), Units.INCH);
     }
 
-    private static LayingPace pace(double[] x) {
-        return new LayingPace(Amounts.squareMetres(x[0]), Amounts.of(x[1], Units.MINUTE), Amounts.of(x[2], Units.HOUR));
+    private static Mortar timed(double[] x) {
+        return Mortar.usual(MortarKind.UNMODIFIED, Amounts.kilograms(25))
+                .withTimes(Amounts.of(x[1], Units.MINUTE), Amounts.of(x[2], Units.HOUR));
     }
 
     private static double batch(double[] x) {
-        Bedding bedding = Schoolhouse.washroomBedding()
-                .withMortar(Amounts.of(x[3], Units.KILOGRAM_PER_LITRE), Amounts.of(x[4], Units.ONE));
+        Mortar mixed = timed(x).withMix(Amounts.of(x[3], Units.KILOGRAM_PER_LITRE), Amounts.of(x[4], Units.ONE));
         return Si.in(
-                "batch", pace(x).largestBatch(bedding, Amounts.of(x[5], Units.LITRE_PER_SQUARE_METRE)), Units.KILOGRAM);
+                "batch",
+                mixed.largestBatch(Amounts.squareMetres(x[0]), Amounts.of(x[5], Units.LITRE_PER_SQUARE_METRE)),
+                Units.KILOGRAM);
     }
 
     private static Trowel trowel(String[] text, double[] x) {
@@ -325,9 +367,13 @@ final class WorkedChecks {
                 Amounts.degrees(x[5]));
     }
 
-    private static double dryKilograms(double cubicMetres, double density, double water) {
-        return MortarNeed.dryKilograms(
-                cubicMetres, Amounts.of(density, Units.KILOGRAM_PER_LITRE), Amounts.of(water, Units.ONE));
+    private static Mortar mortar(double density, double water, double bagKilograms) {
+        return Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(bagKilograms))
+                .withMix(Amounts.of(density, Units.KILOGRAM_PER_LITRE), Amounts.of(water, Units.ONE));
+    }
+
+    private static Mortar bag(String[] text, double[] x) {
+        return mortar(x[2], x[3], kilograms(text));
     }
 
     private static double kilograms(String[] text) {

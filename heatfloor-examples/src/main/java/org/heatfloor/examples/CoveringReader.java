@@ -18,6 +18,7 @@ import org.heatfloor.quantity.SpecificHeatCapacity;
 import org.heatfloor.quantity.ThermalConductivity;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.Bedding;
+import org.heatfloor.takeoff.Mortar;
 import org.heatfloor.takeoff.Notch;
 import org.heatfloor.takeoff.TilePattern;
 import org.heatfloor.takeoff.TileSpec;
@@ -115,8 +116,13 @@ final class CoveringReader {
         return s.build(() -> {
             Bedding usual = Bedding.of(under.orElseThrow(), over.orElseThrow(), bag.orElseThrow());
             return usual.withContact(contact.orElse(usual.contact()))
-                    .withMortar(density.orElse(usual.density()), water.orElse(usual.water()));
+                    .withMortars(mixed(usual.mortarUnder(), density, water), mixed(usual.mortarOver(), density, water));
         });
+    }
+
+    private static Mortar mixed(
+            Mortar usual, Optional<Quantity<Density>> density, Optional<Quantity<Dimensionless>> water) {
+        return usual.withMix(density.orElse(usual.density()), water.orElse(usual.water()));
     }
 
     /** A trowel, held at its own angle, else at that of the bedding, else as usual. */

@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import org.heatfloor.quantity.QuantityText;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 
 /** The room's dimensions: a chain of its corners below and left of it, the overall length farther out. */
 final class Dimensions {
@@ -20,34 +21,51 @@ final class Dimensions {
     private static final double SAME_METRES = 0.002;
 
     private final Pen pen;
-    private final PlanSheet sheet;
+    private final LengthUnit unit;
+    private final Polygon room;
 
     Dimensions(Pen pen, PlanSheet sheet) {
+        this(pen, sheet.unit(), sheet.room());
+    }
+
+    Dimensions(Pen pen, LengthUnit unit, Polygon room) {
         this.pen = pen;
-        this.sheet = sheet;
+        this.unit = unit;
+        this.room = room;
     }
 
     void draw() {
-        Envelope box = sheet.room().getEnvelopeInternal();
+        Envelope box = room.getEnvelopeInternal();
         Point2D corner = pen.at(new Coordinate(box.getMinX(), box.getMinY()));
         List<Double> across = stops(c -> c.x);
         List<Double> up = stops(c -> c.y);
-        horizontal(across, corner.getY() + CHAIN, corner.getY() + GAP);
-        vertical(up, corner.getX() - CHAIN, corner.getX() - GAP);
+        draw(across, up, corner.getY() + CHAIN, corner.getX() - CHAIN);
+    }
+
+    /** Chains given beside the room, and the room's overall lengths farther out. */
+    void draw(List<Double> across, List<Double> up) {
+        Envelope box = room.getEnvelopeInternal();
+        Point2D corner = pen.at(new Coordinate(box.getMinX(), box.getMinY()));
+        draw(across, up, corner.getY() + CHAIN, corner.getX() - CHAIN);
+    }
+
+    private void draw(List<Double> across, List<Double> up, double below, double left) {
+        horizontal(across, below, below - CHAIN + GAP);
+        vertical(up, left, left + CHAIN - GAP);
         if (across.size() > 2) {
             List<Double> ends = List.of(across.get(0), across.get(across.size() - 1));
-            horizontal(ends, corner.getY() + OVERALL, corner.getY() + CHAIN);
+            horizontal(ends, below - CHAIN + OVERALL, below);
         }
         if (up.size() > 2) {
             List<Double> ends = List.of(up.get(0), up.get(up.size() - 1));
-            vertical(ends, corner.getX() - OVERALL, corner.getX() - CHAIN);
+            vertical(ends, left + CHAIN - OVERALL, left);
         }
     }
 
     /** The corners' places along one axis, those next to each other taken once. */
     private List<Double> stops(ToDoubleFunction<Coordinate> axis) {
         TreeSet<Double> all = new TreeSet<>();
-        for (Coordinate c : sheet.room().getCoordinates()) {
+        for (Coordinate c : room.getCoordinates()) {
             all.add(axis.applyAsDouble(c));
         }
         List<Double> stops = new ArrayList<>();
@@ -67,7 +85,7 @@ final class Dimensions {
             if (i > 0) {
                 double before = pen.at(new Coordinate(stops.get(i - 1), 0)).getX();
                 pen.line(before, y, x, y, LineKind.NARROW, Pen.INK);
-                text(stops.get(i) - stops.get(i - 1), before, x)
+                text(stops, i, before, x)
                         .ifPresent(t -> pen.text(t, (before + x) / 2, y - 0.8, Pen.TEXT, Pen.Anchor.MIDDLE, Pen.INK));
             }
         }
@@ -81,14 +99,19 @@ final class Dimensions {
             if (i > 0) {
                 double before = pen.at(new Coordinate(0, stops.get(i - 1))).getY();
                 pen.line(x, before, x, y, LineKind.NARROW, Pen.INK);
-                text(stops.get(i) - stops.get(i - 1), y, before)
+                text(stops, i, y, before)
                         .ifPresent(t -> pen.uprightText(t, x - 0.8, (before + y) / 2, Pen.TEXT, Pen.INK));
             }
         }
     }
 
-    private Optional<String> text(double metres, double from, double to) {
-        String text = length(metres, sheet.unit());
+    /** Millimetres are rounded along the chain, so that its parts add up to the whole. */
+    private Optional<String> text(List<Double> stops, int i, double from, double to) {
+        double first = stops.get(0);
+        String text = unit == LengthUnit.MILLIMETRE
+                ? String.valueOf(
+                        Math.round((stops.get(i) - first) * 1_000) - Math.round((stops.get(i - 1) - first) * 1_000))
+                : length(stops.get(i) - stops.get(i - 1), unit);
         return Pen.width(text, Pen.TEXT) <= to - from + 1 ? Optional.of(text) : Optional.empty();
     }
 

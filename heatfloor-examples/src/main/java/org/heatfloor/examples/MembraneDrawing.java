@@ -4,6 +4,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Units;
@@ -11,12 +12,14 @@ import org.heatfloor.takeoff.MembraneCut;
 import org.heatfloor.takeoff.MembranePiece;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
 
 /** The membrane's pieces in the room, each sheet or roll with the cuts on it, and the cut list. */
 final class MembraneDrawing {
 
     private static final double GAP = 7;
-    private static final double LIST_SHARE = 0.45;
+    private static final double LIST_SHARE = 0.55;
+    private static final double SAME_METRES = 0.0005;
     private static final double LEAST_TRIM_METRES = 0.0005;
     private static final double ARROW = 2;
     private static final double ARROW_FROM_NUMBER = 4;
@@ -24,11 +27,13 @@ final class MembraneDrawing {
     private final Pen pen;
     private final RoomFile file;
     private final MembraneCut cut;
+    private final LengthUnit unit;
 
     MembraneDrawing(Pen pen, RoomFile file, MembraneCut cut) {
         this.pen = pen;
         this.file = file;
         this.cut = cut;
+        this.unit = file.coordinateUnit().isImperial() ? file.coordinateUnit() : LengthUnit.MILLIMETRE;
     }
 
     void draw() {
@@ -39,10 +44,54 @@ final class MembraneDrawing {
         for (MembranePiece piece : cut.pieces()) {
             Coordinate at = piece.inRoom().getInteriorPoint().getCoordinate();
             pen.label(String.valueOf(piece.number()), pen.at(at), Pen.TITLE * 0.8, Pen.INK, Pen.TINT);
-            arrow(pen.at(at), -cut.direction().to(Units.RADIAN).getValue().doubleValue(), ARROW_FROM_NUMBER);
+            arrow(pen.at(at), -piece.direction().to(Units.RADIAN).getValue().doubleValue(), ARROW_FROM_NUMBER);
         }
-        double below = stock();
+        dimensions();
+        double below = CutSheet.legend(pen, stock(), legend());
         CutSheet.list(pen, below, list());
+    }
+
+    /** Walls and joints, for membrane along the sheet's axes. */
+    private void dimensions() {
+        Envelope room = file.room().polygon().getEnvelopeInternal();
+        TreeSet<Double> across = new TreeSet<>(List.of(room.getMinX(), room.getMaxX()));
+        TreeSet<Double> up = new TreeSet<>(List.of(room.getMinY(), room.getMaxY()));
+        for (LineString joint : cut.joints()) {
+            Envelope e = joint.getEnvelopeInternal();
+            if (e.getWidth() < SAME_METRES) {
+                across.add(e.getMinX());
+            } else if (e.getHeight() < SAME_METRES) {
+                up.add(e.getMinY());
+            } else {
+                return;
+            }
+        }
+        new Dimensions(pen, unit, file.room().polygon()).draw(apart(across), apart(up));
+    }
+
+    private static List<Double> apart(TreeSet<Double> stops) {
+        List<Double> kept = new ArrayList<>();
+        for (double stop : stops) {
+            if (kept.isEmpty() || stop - kept.get(kept.size() - 1) > SAME_METRES) {
+                kept.add(stop);
+            }
+        }
+        return kept;
+    }
+
+    private List<CutSheet.Entry> legend() {
+        List<CutSheet.Entry> entries = new ArrayList<>();
+        entries.add(CutSheet.line(LineKind.WIDE, Pen.INK, "joint, butted, midway between two rows of studs"));
+        entries.add(CutSheet.field(
+                Pen.PALE,
+                "piece, in the room and on its " + cut.stock().kind().name().toLowerCase(Locale.ROOT)
+                        + " with the line it is trimmed to"));
+        entries.add(CutSheet.field(java.awt.Color.WHITE, "left over"));
+        entries.add(new CutSheet.Entry(
+                (p, at) -> p.triangle(new Point2D.Double(at.getX() + 1, at.getY()), 0, ARROW, Pen.GREY),
+                "along the stock, from its left end"));
+        entries.addAll(CutSheet.common(file));
+        return entries;
     }
 
     /** Draws every sheet or roll as large as the column allows; returns where the list may begin. */
@@ -133,18 +182,17 @@ final class MembraneDrawing {
 
     private List<String> list() {
         List<String> lines = new ArrayList<>();
-        LengthUnit unit = file.coordinateUnit();
         lines.add(cut.pieces().size() + " pieces from " + cut.stockCount() + " "
                 + cut.stock().kind().name().toLowerCase(Locale.ROOT) + (cut.stockCount() == 1 ? "" : "s")
-                + (cut.isProvenLeast() ? "; no cut takes fewer" : "; at least " + cut.lowerBound()));
+                + "; " + cut.proof());
         lines.add("Studs up and in phase: cut to whole pitches, then trim to the wall.");
-        lines.add("Places from the left end and the lower edge. Arrows point along the stock.");
+        lines.add("Places from the left end and the lower edge" + (unit.isImperial() ? "." : ", in mm."));
         for (MembranePiece piece : cut.pieces()) {
             Envelope box = piece.cutRectangle().getEnvelopeInternal();
             lines.add(piece.number() + ": from " + piece.stockNumber() + " at "
                     + Dimensions.length(box.getMinX(), unit) + ", " + Dimensions.length(box.getMinY(), unit) + ": "
                     + Dimensions.length(box.getWidth(), unit) + " × " + Dimensions.length(box.getHeight(), unit)
-                    + (unit.isImperial() ? "" : " " + unit) + trimmed(piece, box, unit));
+                    + trimmed(piece, box, unit));
         }
         return lines;
     }

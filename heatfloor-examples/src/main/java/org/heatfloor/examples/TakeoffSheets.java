@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.heatfloor.plan.Plan;
 import org.heatfloor.plan.Planner;
+import org.heatfloor.takeoff.Practice;
 import org.heatfloor.takeoff.PurchaseUnits;
 import org.heatfloor.takeoff.TakeOff;
+import org.heatfloor.takeoff.TakeOffBuilder;
 
 /**
  * Draws what is to be cut and laid for one room: {@code ROOM.json OUTDIR}. Writes {@code membrane.svg}, the membrane's
@@ -56,9 +58,7 @@ public final class TakeoffSheets {
             }
             TakeOff takeOff = plan.takeOff().orElseGet(() -> withoutCable(file, plan));
             new Results(Path.of(args[1])).write(drawings(file, takeOff));
-            PurchaseUnits units =
-                    file.coordinateUnit().isImperial() ? PurchaseUnits.US_CUSTOMARY : PurchaseUnits.METRIC;
-            out.println(takeOff.shoppingList(units, Optional.empty()));
+            out.println(takeOff.shoppingList(units(file), Optional.empty()));
             return PlanRoom.COMPLETE;
         } catch (BadRoomFile e) {
             e.faults().forEach(fault -> err.println(fault.line(args[0])));
@@ -66,9 +66,14 @@ public final class TakeoffSheets {
         }
     }
 
+    private static PurchaseUnits units(RoomFile file) {
+        return file.coordinateUnit().isImperial() ? PurchaseUnits.US_CUSTOMARY : PurchaseUnits.METRIC;
+    }
+
     /** What the floor takes when no cable could be planned. */
     private static TakeOff withoutCable(RoomFile file, Plan plan) {
-        TakeOff.Builder builder = TakeOff.of(file.room(), file.membrane(), plan.lattice())
+        TakeOffBuilder builder = TakeOff.of(file.room(), file.membrane(), plan.lattice())
+                .practice(units(file) == PurchaseUnits.US_CUSTOMARY ? Practice.NORTH_AMERICA : Practice.EUROPE)
                 .keepOuts(file.keepOuts())
                 .doors(file.doors());
         file.tile().ifPresent(builder::tile);

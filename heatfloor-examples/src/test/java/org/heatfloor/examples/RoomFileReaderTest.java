@@ -90,9 +90,14 @@ class RoomFileReaderTest {
         assertThat(bedding.trowelOver().angle().to(Units.DEGREE).getValue().doubleValue())
                 .isEqualTo(60);
         assertThat(bedding.contact().to(Units.PERCENT).getValue().doubleValue()).isEqualTo(95);
-        assertThat(bedding.density().to(Units.KILOGRAM_PER_LITRE).getValue().doubleValue())
+        assertThat(bedding.mortarUnder()
+                        .density()
+                        .to(Units.KILOGRAM_PER_LITRE)
+                        .getValue()
+                        .doubleValue())
                 .isCloseTo(1.6, within(1e-12));
-        assertThat(bedding.water().to(Units.ONE).getValue().doubleValue()).isEqualTo(0.25);
+        assertThat(bedding.mortarOver().water().to(Units.ONE).getValue().doubleValue())
+                .isEqualTo(0.25);
     }
 
     @Test
@@ -100,7 +105,8 @@ class RoomFileReaderTest {
         Bedding bedding =
                 RoomFileReader.read(resource("/bad-rooms/good.json")).bedding().orElseThrow();
 
-        assertThat(bedding.water().to(Units.ONE).getValue().doubleValue()).isEqualTo(0.22);
+        assertThat(bedding.mortarOver().water().to(Units.ONE).getValue().doubleValue())
+                .isEqualTo(0.22);
         assertThat(bedding.trowelUnder().angle().to(Units.DEGREE).getValue().doubleValue())
                 .isEqualTo(45);
         assertThat(bedding.trowelOver().angle().to(Units.DEGREE).getValue().doubleValue())

@@ -6,9 +6,9 @@ import java.io.ByteArrayInputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.heatfloor.grid.StudLattice;
 import org.heatfloor.quantity.Amounts;
@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.w3c.dom.NodeList;
 
@@ -38,13 +39,13 @@ class TakeoffSheetsTest {
                 .build();
     }
 
-    private static Set<String> texts(String svg) throws Exception {
+    private static List<String> texts(String svg) throws Exception {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
         NodeList nodes = factory.newDocumentBuilder()
                 .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)))
                 .getElementsByTagName("text");
-        Set<String> texts = new HashSet<>();
+        List<String> texts = new ArrayList<>();
         for (int i = 0; i < nodes.getLength(); i++) {
             texts.add(nodes.item(i).getTextContent().strip());
         }
@@ -57,20 +58,68 @@ class TakeoffSheetsTest {
         RoomFile file = RoomFileReader.read(Path.of("rooms", room + ".json"));
         TakeOff takeOff = takeOff(file);
         Map<String, String> drawings = TakeoffSheets.drawings(file, takeOff);
-        Set<String> membrane = texts(drawings.get("membrane.svg"));
+        List<String> membrane = texts(drawings.get("membrane.svg"));
         for (MembranePiece piece : takeOff.membraneCut().orElseThrow().pieces()) {
             assertThat(membrane).contains(String.valueOf(piece.number()));
             double trim = piece.onStock().getEnvelopeInternal().getMinX()
                     - piece.cutRectangle().getEnvelopeInternal().getMinX();
-            assertThat(membrane)
-                    .anyMatch(t -> t.startsWith(piece.number() + ": from " + piece.stockNumber() + " at ")
-                            && t.contains("off its left end") == trim > 0.0005);
+            String line = entry(membrane, piece.number() + ": from " + piece.stockNumber() + " at ");
+            assertThat(line.contains("off its left end")).isEqualTo(trim > 0.0005);
         }
-        Set<String> tiles = texts(drawings.get("tiles.svg"));
+        List<String> tiles = texts(drawings.get("tiles.svg"));
         for (TilePiece piece : takeOff.layout().orElseThrow().pieces()) {
             if (!piece.isWhole()) {
                 assertThat(tiles).contains(String.valueOf(piece.tileNumber()));
             }
+        }
+    }
+
+    /** A list entry with the lines it runs on to. */
+    private static String entry(List<String> texts, String start) {
+        int at = 0;
+        while (!texts.get(at).startsWith(start)) {
+            at++;
+        }
+        StringBuilder entry = new StringBuilder(texts.get(at));
+        for (int i = at + 1; i < texts.size() && !texts.get(i).matches("[0-9]+: .*|[0-9]+"); i++) {
+            entry.append(' ').append(texts.get(i));
+        }
+        return entry.toString();
+    }
+
+    @Test
+    void theWashroomIsDimensionedFromItsWalls() throws Exception {
+        RoomFile file = RoomFileReader.read(Path.of("rooms", "washroom.json"));
+        TakeOff takeOff = takeOff(file);
+        Map<String, String> drawings = TakeoffSheets.drawings(file, takeOff);
+        List<String> tiles = texts(drawings.get("tiles.svg"));
+        Envelope room = file.room().polygon().getEnvelopeInternal();
+        SettingOut lines = SettingOut.of(takeOff.layout().orElseThrow(), room).orElseThrow();
+        for (List<Double> stops : List.of(lines.stopsAcross(), lines.stopsUp())) {
+            assertThat(stops.size()).isBetween(4, 5);
+            long sum = 0;
+            for (int i = 1; i < stops.size(); i++) {
+                long part = Math.round((stops.get(i) - stops.get(0)) * 1_000)
+                        - Math.round((stops.get(i - 1) - stops.get(0)) * 1_000);
+                assertThat(tiles).contains(String.valueOf(part));
+                sum += part;
+            }
+            assertThat(tiles).contains(String.valueOf(sum));
+        }
+        double joint = lines.lineAcross();
+        assertThat(takeOff.layout().orElseThrow().pieces())
+                .as("the setting-out line runs in the middle of a 3 mm joint")
+                .anyMatch(p -> Math.abs(p.shape().getEnvelopeInternal().getMinX() - joint - 0.0015) < 1e-6);
+        assertThat(tiles).contains("whole tile", "door, with its name", "to the hall");
+        assertThat(texts(drawings.get("membrane.svg"))).contains("left over", "to the hall", "2410", "1960");
+    }
+
+    @Test
+    void aMovementJointIsDrawnAndExplained() throws Exception {
+        RoomFile file = RoomFileReader.read(Path.of("rooms", "kitchen.json"));
+        Map<String, String> drawings = TakeoffSheets.drawings(file, takeOff(file));
+        for (String sheet : drawings.values()) {
+            assertThat(texts(sheet)).contains("movement joint, to be kept open to the base", "to the yard");
         }
     }
 

@@ -1,0 +1,98 @@
+package org.heatfloor.takeoff;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.heatfloor.takeoff.LevelPacker.Packing;
+import org.heatfloor.takeoff.LevelPacker.Slot;
+import org.heatfloor.takeoff.StripCutter.Piece;
+
+/**
+ * Packs pieces as they lie and, where that takes more than the bound, with the turnable ones a quarter turn round in every
+ * combination. Round studs on a square lattice stay in phase.
+ */
+final class TurnedPacker {
+
+    /** More turnable pieces than this are turned all together or not at all. */
+    private static final int MOST_TURNED = 6;
+
+    private TurnedPacker() {}
+
+    /** Lower bound over every combination. */
+    static int bound(List<Piece> pieces, int stockLength, int band) {
+        int[] lengths = new int[pieces.size()];
+        int[] widths = new int[pieces.size()];
+        for (int i = 0; i < lengths.length; i++) {
+            Piece p = pieces.get(i);
+            boolean turnable = p.isTurnable(band, stockLength);
+            lengths[i] = turnable ? Math.min(p.length(), p.width()) : p.length();
+            widths[i] = turnable ? Math.min(p.length(), p.width()) : p.width();
+        }
+        long area =
+                pieces.stream().mapToLong(p -> (long) p.length() * p.width()).sum();
+        long one = (long) stockLength * band;
+        return Math.max((int) ((area + one - 1) / one), LevelPacker.bound(lengths, widths, stockLength, band));
+    }
+
+    /** The budget is in nodes of the search for each combination. */
+    static Packing pack(List<Piece> pieces, int stockLength, int band, int budget) {
+        int bound = bound(pieces, stockLength, band);
+        List<Integer> turnable = IntStream.range(0, pieces.size())
+                .filter(i -> pieces.get(i).isTurnable(band, stockLength))
+                .boxed()
+                .toList();
+        Packing best = packed(pieces, List.of(), stockLength, band, budget);
+        boolean proven = best.proven();
+        for (List<Integer> turned : combinations(turnable)) {
+            if (best.stocks() == bound) {
+                break;
+            }
+            Packing trial = packed(pieces, turned, stockLength, band, budget);
+            proven &= trial.proven();
+            best = trial.stocks() < best.stocks() ? trial : best;
+        }
+        boolean all = proven && turnable.size() <= MOST_TURNED;
+        return new Packing(best.stocks(), best.slots(), bound, all || best.stocks() == bound);
+    }
+
+    /** Few turned pieces first. */
+    private static List<List<Integer>> combinations(List<Integer> turnable) {
+        if (turnable.isEmpty()) {
+            return List.of();
+        }
+        if (turnable.size() > MOST_TURNED) {
+            return List.of(turnable);
+        }
+        List<List<Integer>> all = new ArrayList<>();
+        for (int bits = 1; bits < (1 << turnable.size()); bits++) {
+            int set = bits;
+            all.add(IntStream.range(0, turnable.size())
+                    .filter(i -> ((set >> i) & 1) == 1)
+                    .mapToObj(turnable::get)
+                    .toList());
+        }
+        all.sort(Comparator.comparingInt(List::size));
+        return all;
+    }
+
+    private static Packing packed(List<Piece> pieces, List<Integer> turned, int stockLength, int band, int budget) {
+        int[] lengths = new int[pieces.size()];
+        int[] widths = new int[pieces.size()];
+        for (int i = 0; i < lengths.length; i++) {
+            boolean isTurned = turned.contains(i);
+            lengths[i] = isTurned ? pieces.get(i).width() : pieces.get(i).length();
+            widths[i] = isTurned ? pieces.get(i).length() : pieces.get(i).width();
+        }
+        Packing packing = LevelPacker.pack(lengths, widths, stockLength, band, budget);
+        if (turned.isEmpty()) {
+            return packing;
+        }
+        List<Slot> slots = new ArrayList<>();
+        for (int i = 0; i < lengths.length; i++) {
+            Slot slot = packing.slots().get(i);
+            slots.add(new Slot(slot.stock(), slot.along(), slot.across(), turned.contains(i)));
+        }
+        return new Packing(packing.stocks(), slots, packing.bound(), packing.proven());
+    }
+}

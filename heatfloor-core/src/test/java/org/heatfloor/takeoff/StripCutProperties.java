@@ -1,0 +1,65 @@
+package org.heatfloor.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.heatfloor.grid.Membrane;
+import org.heatfloor.grid.MembraneStock;
+import org.heatfloor.grid.MembraneStock.Kind;
+import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Geometry;
+
+/** The search against every cut in strips there is, on floors of a few cells. */
+class StripCutProperties {
+
+    private static final double PITCH = 0.04;
+
+    private static MembraneCut search(boolean[][] cells, int across, int along, Kind kind) {
+        Geometry floor = FloorRegions.FACTORY.createPolygon();
+        for (int u = 0; u < cells.length; u++) {
+            for (int v = 0; v < cells[u].length; v++) {
+                if (cells[u][v]) {
+                    floor = floor.union(FloorRegions.rectangle(u * PITCH, v * PITCH, (u + 1) * PITCH, (v + 1) * PITCH));
+                }
+            }
+        }
+        MembraneStock stock = new MembraneStock(kind, Amounts.metres(across * PITCH), Amounts.metres(along * PITCH));
+        Membrane membrane = new Membrane(
+                Amounts.metres(PITCH), Amounts.metres(PITCH / 2), Amounts.millimetres(8), Optional.of(stock));
+        StudLattice lattice =
+                StudLattice.of(membrane, Schoolhouse.point(PITCH / 2, PITCH / 2), Units.METRE, Amounts.degrees(0));
+        return CutSearch.best(FloorRegions.polygons(floor.norm()), stock, lattice, CutRule.FEWEST);
+    }
+
+    private static boolean[][] angle(int length, int width, int notchLength, int notchWidth) {
+        boolean[][] cells = new boolean[length][width];
+        for (int u = 0; u < length; u++) {
+            for (int v = 0; v < width; v++) {
+                cells[u][v] = u < length - notchLength || v < width - notchWidth;
+            }
+        }
+        return cells;
+    }
+
+    @Property(tries = 40)
+    void theCountEqualsTheLeastOfAllCutsInStrips(
+            @ForAll @IntRange(min = 2, max = 9) int length,
+            @ForAll @IntRange(min = 2, max = 5) int width,
+            @ForAll @IntRange(max = 3) int notchLength,
+            @ForAll @IntRange(max = 3) int notchWidth,
+            @ForAll @IntRange(min = 2, max = 4) int across,
+            @ForAll @IntRange(min = 4, max = 9) int along,
+            @ForAll Kind kind) {
+        boolean[][] cells = angle(length, width, Math.min(notchLength, length - 1), Math.min(notchWidth, width - 1));
+        MembraneCut cut = search(cells, across, along, kind);
+        int least = StripCutOracle.fewest(cells, across, along, kind == Kind.SHEET);
+        assertThat(cut.stockCount()).isEqualTo(least);
+        assertThat(cut.stripBound()).isBetween(cut.lowerBound(), least);
+        assertThat(cut.isLeastInStrips()).as("the budget lasts on small floors").isTrue();
+    }
+}
