@@ -21,6 +21,7 @@ final class Walk {
     private static final byte UPPER_RIGHT = Lattice.WEST | Lattice.SOUTH;
     /** Turns gained at a node with given edges when a square toggles whose corner it is, in the order of the constants. */
     private static final int[][] CHANGE = changes();
+
     private static final int[] BITS = {Lattice.EAST, Lattice.NORTH, Lattice.WEST, Lattice.SOUTH};
 
     final CoarseGrid grid;

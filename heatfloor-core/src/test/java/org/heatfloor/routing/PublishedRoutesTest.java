@@ -21,23 +21,22 @@ class PublishedRoutesTest {
         Lattice lattice = Lattices.rectangle(columns, rows);
 
         assertThat(lattice.unionOfSquares(1) / 1).isEqualTo(columns * rows, within(1e-9));
-        assertThat(longestCombLoop(lattice, columns, rows)).isEqualTo(columns * rows);
+        assertThat(longestTreeLoop(lattice, columns, rows)).isEqualTo(columns * rows);
     }
 
     /** The same source: with both counts odd there is none, and the longest loop misses one node. */
     @ParameterizedTest
     @CsvSource({"5,7", "9,3", "7,7"})
     void anOddRectangleHasNoHamiltonianCycle(int columns, int rows) {
-        assertThat(longestCombLoop(Lattices.rectangle(columns, rows), columns, rows))
+        assertThat(longestTreeLoop(Lattices.rectangle(columns, rows), columns, rows))
                 .isEqualTo(columns * rows - 1);
     }
 
-    private static int longestCombLoop(Lattice lattice, int columns, int rows) {
+    private static int longestTreeLoop(Lattice lattice, int columns, int rows) {
         CoarseGrid grid = new CoarseGrid(lattice, Lattices.lines(columns, 1), Lattices.lines(rows, 1));
         int longest = 0;
         for (int offsets = 0; offsets < 4; offsets++) {
-            for (int teeth = 0; teeth < 2; teeth++) {
-                byte[] used = TreeLoops.comb(grid, offsets & 1, offsets >> 1, teeth == 0, 0);
+            for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
                 Walk walk = new Walk(grid, used, new boolean[used.length]);
                 if (walk.length > 0) {
                     walk.aim(1e6, 0, 0, 1);
@@ -59,10 +58,12 @@ class PublishedRoutesTest {
     void theLoopRoundATreePassesEachSmallCellOnce(int across, int up, int gap) {
         Lattice lattice = Lattices.rectangle((2 * across - 1) * gap + 1, (2 * up - 1) * gap + 1);
         CoarseGrid grid = new CoarseGrid(lattice, Lattices.lines(2 * across, gap), Lattices.lines(2 * up, gap));
-        Walk walk = new Walk(grid, TreeLoops.comb(grid, 0, 0, true, 0.5), new boolean[grid.edges.length]);
+        for (byte[] used : TreeLoops.of(grid, 0, 0)) {
+            Walk walk = new Walk(grid, used, new boolean[grid.edges.length]);
 
-        assertThat(walk.length).isEqualTo(4 * across * up * gap);
-        assertThat(walk.nodes()).doesNotHaveDuplicates().hasSize(4 * across * up);
+            assertThat(walk.length).isEqualTo(4 * across * up * gap);
+            assertThat(walk.nodes()).doesNotHaveDuplicates().hasSize(4 * across * up);
+        }
     }
 
     /** Bounds of small rectangles, and how near the longest routes known come to them. */
