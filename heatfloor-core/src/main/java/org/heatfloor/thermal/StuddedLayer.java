@@ -132,6 +132,16 @@ public record StuddedLayer(
         return new BuildUp(layers, buildUp.contacts());
     }
 
+    /** How much the studs change each mode of the surface. */
+    StudFactor factor(BuildUp buildUp, Climate climate, SurfaceLaw law, EmbeddedCable cable, double evenSpacing) {
+        BuildUp uniform = homogenised(buildUp);
+        double spacing = channels(evenSpacing) * pitchMetres();
+        SteadySection section = SteadySection.of(uniform, climate, law, cable, Amounts.metres(spacing));
+        double film = Si.in("film", section.film(), Units.WATT_PER_SQUARE_METRE_KELVIN);
+        // The ratios do not depend on the temperature below.
+        return StudFactor.of(effect(uniform, climate, cable, spacing, film, climate.belowKelvin()), spacing);
+    }
+
     /** What the studs change at one spacing and film. */
     StudCell.Effect effect(
             BuildUp homogenised, Climate climate, EmbeddedCable cable, double spacing, double film, double ambient) {

@@ -12,13 +12,16 @@ final class TransferTable {
 
     private final double step;
     private final ModeTransfer.Mode[] modes;
+    private final double[] factor;
 
-    TransferTable(ModeTransfer transfer, double greatestBeta) {
+    TransferTable(ModeTransfer transfer, double greatestBeta, StudFactor studs) {
         int count = (int) Math.ceil(greatestBeta / LEAST_STEP) + 4;
         this.step = LEAST_STEP;
         this.modes = new ModeTransfer.Mode[count];
+        this.factor = new double[count];
         for (int i = 0; i < count; i++) {
             modes[i] = transfer.at(i * step);
+            factor[i] = studs.at(i * step);
         }
     }
 
@@ -28,6 +31,24 @@ final class TransferTable {
 
     /** Surface temperature a unit of source flux at every step. */
     double[] surface(double film) {
+        double[] values = new double[modes.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = modes[i].surface(film) * factor[i];
+        }
+        return values;
+    }
+
+    /** Flux the layers take from the surface a kelvin of its temperature at every step. */
+    double[] admittance() {
+        double[] values = new double[modes.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = modes[i].still() / modes[i].moving();
+        }
+        return values;
+    }
+
+    /** Temperature of the cable's plane a unit of flux at the surface, the film included, at every step. */
+    double[] planeOfSurface(double film) {
         double[] values = new double[modes.length];
         for (int i = 0; i < values.length; i++) {
             values[i] = modes[i].surface(film);

@@ -81,23 +81,23 @@ class BadInputTest {
 
     @Test
     void fieldNeedsCablesOnTheFloor() {
-        FloorShape floor = FloorShape.rectangle(0, 0, 1, 1);
+        FloorShape floor = Floors.rectangle(0, 0, 1, 1);
         Climate climate = Floors.climate(20, 10, 1);
         rejects("cables", () -> FloorField.builder(floor(), climate, floor).solve());
         rejects("outside the floor", () -> FloorField.builder(floor(), climate, floor)
-                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1.5, 0}})));
-        rejects("nodes are expected", () -> FloorField.builder(floor(), climate, FloorShape.rectangle(0, 0, 100, 100))
-                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1, 0}}))
+                .cable(Floors.run(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1.5, 0}})));
+        rejects("nodes are expected", () -> FloorField.builder(floor(), climate, Floors.rectangle(0, 0, 100, 100))
+                .cable(Floors.run(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1, 0}}))
                 .solve());
-        rejects("corner 1", () -> CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {Double.NaN, 0}}));
-        rejects("1 corners", () -> CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}}));
-        rejects("rectangle", () -> FloorShape.rectangle(0, 0, 0, 1));
+        rejects("corner 1", () -> Floors.run(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {Double.NaN, 0}}));
+        rejects("1 corners", () -> Floors.run(Floors.cable(10, 2, 6), new double[][] {{0, 0}}));
+        rejects("rectangle", () -> Floors.rectangle(0, 0, 0, 1));
         FloorField field = FloorField.builder(floor(), climate, floor)
-                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0.2, 0.2}, {0.8, 0.2}}))
+                .cable(Floors.run(Floors.cable(10, 2, 6), new double[][] {{0.2, 0.2}, {0.8, 0.2}}))
                 .solve();
-        rejects("place", () -> field.at(2, 0));
+        rejects("place", () -> Floors.at(field, 2, 0));
         rejects("cableIndex", () -> field.heatedBy(1));
-        rejects("no node", () -> field.over(FloorShape.rectangle(3, 3, 4, 4)));
+        rejects("no node", () -> field.over(Floors.rectangle(3, 3, 4, 4)));
     }
 
     @Test
@@ -115,9 +115,9 @@ class BadInputTest {
 
     @Test
     void figuresHaveRanges() {
-        rejects("share", () -> new SeasonEnergy(10)
+        rejects("share", () -> SeasonEnergy.of(Amounts.kelvins(10), Amounts.of(1, Units.HOUR))
                 .electricity(Amounts.of(5, Units.WATT_PER_KELVIN), Amounts.of(0, Units.ONE)));
-        rejects("kelvinHours", () -> new SeasonEnergy(Double.NaN));
+        rejects("difference", () -> SeasonEnergy.of(Amounts.kelvins(-1), Amounts.of(1, Units.HOUR)));
         rejects(
                 "studDiameter",
                 () -> new StuddedLayer(

@@ -64,6 +64,26 @@ final class Floors {
         return BuildUp.of(layers);
     }
 
+    static FloorShape rectangle(double x0, double y0, double x1, double y1) {
+        return FloorShape.rectangle(Amounts.metres(x0), Amounts.metres(y0), Amounts.metres(x1), Amounts.metres(y1));
+    }
+
+    static CableRun run(EmbeddedCable cable, double[][] pathMetres) {
+        return CableRun.of(cable, pathMetres, Units.METRE);
+    }
+
+    static Quantity<Temperature> at(FloorField field, double x, double y) {
+        return field.at(Amounts.metres(x), Amounts.metres(y));
+    }
+
+    static Quantity<Temperature> inCablePlane(FloorField field, double x, double y) {
+        return field.inCablePlane(Amounts.metres(x), Amounts.metres(y));
+    }
+
+    static SensorReading sensorAt(FloorField field, double x, double y) {
+        return field.sensorAt(Amounts.metres(x), Amounts.metres(y));
+    }
+
     /** Parallel runs along y over a rectangle, joined into one path by straight pieces or not at all. */
     static List<double[][]> parallel(double width, double height, double spacing) {
         List<double[][]> runs = new ArrayList<>();

@@ -41,8 +41,8 @@ class ThermalChapterTest {
             path.add(new double[] {x, up ? 1.88 : 0.08});
             up = !up;
         }
-        return FloorField.builder(BUILD_UP, CLIMATE, FloorShape.rectangle(0, 0, 2.41, 1.96))
-                .cable(CableRun.of(CABLE, path.toArray(new double[0][])))
+        return FloorField.builder(BUILD_UP, CLIMATE, Floors.rectangle(0, 0, 2.41, 1.96))
+                .cable(Floors.run(CABLE, path.toArray(new double[0][])))
                 .heatedWithin(Amounts.millimetres(51))
                 .solve();
     }
@@ -109,7 +109,7 @@ class ThermalChapterTest {
         assertThat(Floors.celsius(field.heated().mean())).isCloseTo(30.86, within(0.005));
         assertThat(Floors.celsius(field.heated().max())).isCloseTo(32.92, within(0.005));
         assertThat(Floors.celsius(field.floor().min())).isCloseTo(23.24, within(0.005));
-        SensorReading sensor = field.sensorAt(1.253, 0.98);
+        SensorReading sensor = Floors.sensorAt(field, 1.253, 0.98);
         assertThat(Floors.celsius(sensor.reading())).isCloseTo(30.7, within(0.05));
         assertThat(Floors.value(sensor.aboveMean())).isCloseTo(-0.2, within(0.05));
         assertThat(Floors.value(sensor.aboveMax())).isCloseTo(-2.3, within(0.05));
@@ -188,9 +188,9 @@ class ThermalChapterTest {
         assertThat(HeatFindings.lawRange(CURVE, Amounts.celsius(50), CLIMATE.air())
                         .severity())
                 .isEqualTo(Severity.WARNING);
-        assertThat(SealMaterial.PETROLATUM.judge("pan", field(), 1.253, 0.98).severity())
+        assertThat(SealMaterial.PETROLATUM.judge("pan", field(), Amounts.metres(1.253), Amounts.metres(0.98)).severity())
                 .isEqualTo(Severity.NOTE);
-        assertThat(FloorComfort.judge(Amounts.celsius(24)).message()).contains("5.5 %");
+        assertThat(FloorComfort.judge("floor", Amounts.celsius(24), FloorComfort.Category.B).message()).contains("5.5 %");
         assertThat(BarefootFloor.STONE_AND_TILE.highest()).isEqualTo(Amounts.celsius(29.5));
     }
 

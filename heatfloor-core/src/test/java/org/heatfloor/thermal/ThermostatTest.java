@@ -140,14 +140,15 @@ class ThermostatTest {
 
     @Test
     void seasonByDegreeHours() {
-        SeasonEnergy season = SeasonEnergy.ofDegreeDays(2463);
+        SeasonEnergy season = SeasonEnergy.of(Amounts.kelvins(2463), Amounts.of(1, Units.DAY));
         double heat = Floors.value(season.heat(Amounts.of(10, Units.WATT_PER_KELVIN)));
         assertThat(heat).isCloseTo(10 * 2463 * 24 / 1000.0, within(1e-9));
         assertThat(Floors.value(
                         season.electricity(Amounts.of(10, Units.WATT_PER_KELVIN), Amounts.of(80, Units.PERCENT))))
                 .isCloseTo(heat / 0.8, within(1e-6));
-        assertThat(SeasonEnergy.ofHours(Amounts.celsius(20), List.of(Amounts.celsius(5), Amounts.celsius(25)))
-                        .kelvinHours())
+        assertThat(Floors.value(SeasonEnergy.ofHours(
+                                Amounts.celsius(20), List.of(Amounts.celsius(5), Amounts.celsius(25)))
+                        .meanOver(Amounts.of(1, Units.HOUR))))
                 .isCloseTo(15, within(1e-9));
     }
 }
