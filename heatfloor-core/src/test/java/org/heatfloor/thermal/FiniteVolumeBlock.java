@@ -239,19 +239,48 @@ final class FiniteVolumeBlock {
         return (t[c] + film * half * air) / (1 + film * half);
     }
 
-    double cell(int i, int j, int l) {
-        return t[at(i, j, l)];
+    double[] surfaceMeanMaxMin(double film, double air) {
+        double area = 0;
+        double sum = 0;
+        double max = Double.NEGATIVE_INFINITY;
+        double min = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < nx; i++) {
+            for (int j = 0; j < ny; j++) {
+                double own = (x[i + 1] - x[i]) * (y[j + 1] - y[j]);
+                double surface = surface(i, j, film, air);
+                area += own;
+                sum += own * surface;
+                max = Math.max(max, surface);
+                min = Math.min(min, surface);
+            }
+        }
+        return new double[] {sum / area, max, min};
     }
 
-    int countX() {
-        return nx;
-    }
-
-    int countY() {
-        return ny;
-    }
-
-    int countZ() {
-        return nz;
+    /** Mean over a half cylinder about the edge x = 0, along all of y, bilinear between cells. */
+    double circleAlongY(double cz, double radius) {
+        double sum = 0;
+        int points = 90;
+        for (int p = 0; p < points; p++) {
+            double angle = Math.PI * ((p + 0.5) / points - 0.5);
+            double px = radius * Math.cos(angle);
+            double pz = cz + radius * Math.sin(angle);
+            int i = 0;
+            while (i < nx - 2 && FiniteVolumes.mid(x, i + 1) < px) {
+                i++;
+            }
+            int l = 0;
+            while (l < nz - 2 && FiniteVolumes.mid(z, l + 1) < pz) {
+                l++;
+            }
+            double u = Math.max(0, (px - FiniteVolumes.mid(x, i)) / (FiniteVolumes.mid(x, i + 1) - FiniteVolumes.mid(x, i)));
+            double v = (pz - FiniteVolumes.mid(z, l)) / (FiniteVolumes.mid(z, l + 1) - FiniteVolumes.mid(z, l));
+            for (int j = 0; j < ny; j++) {
+                double here = (1 - u) * ((1 - v) * t[at(i, j, l)] + v * t[at(i, j, l + 1)])
+                        + u * ((1 - v) * t[at(i + 1, j, l)] + v * t[at(i + 1, j, l + 1)]);
+                sum += here * (y[j + 1] - y[j]) / (y[ny] - y[0]) / points;
+            }
+        }
+        return sum;
     }
 }

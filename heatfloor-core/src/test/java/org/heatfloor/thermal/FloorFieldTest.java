@@ -58,42 +58,20 @@ class FloorFieldTest {
         path.add(new double[] {0.2, 0.15});
         path.add(new double[] {0.2, 0});
         double[][] route = path.toArray(new double[0][]);
-        BuildUp buildUp = BuildUp.of(List.of(
-                Floors.layer(9, 1.3, false),
-                Floors.layer(12.6, 1.0, true),
-                Floors.layer(2.7, 1.0, false),
-                Floors.layer(18, 0.13, false)));
-        FloorField field = FloorField.builder(buildUp, Floors.climate(22, 12, 2), Floors.rectangle(0, 0, 0.3, 0.3))
+        FloorField field = FloorField.builder(
+                        FloorBlocks.buildUp(), Floors.climate(22, 12, 2), Floors.rectangle(0, 0, 0.3, 0.3))
                 .law(Floors.film(11))
                 .cable(Floors.run(Floors.cable(11, 2.5, 6.5), route))
                 .solve();
 
-        // Rows of cells from below: plywood, then mortar with the axis, 27.2 mm up, in the middle of a row, then tile.
-        double[] levels = {
-            0, 3, 6, 9, 12, 14, 16, 18, 19.35, 20.7, 22.5, 24.3, 26.2, 28.2, 29.8, 31.5, 33.3, 34.8, 36.3, 37.8, 39.3,
-            40.8, 42.3
-        };
-        double[] z = new double[levels.length];
-        double[] k = new double[levels.length - 1];
-        for (int i = 0; i < z.length; i++) {
-            z[i] = levels[i] / 1000;
-        }
-        int axisRow = -1;
-        for (int i = 0; i < k.length; i++) {
-            double middle = (levels[i] + levels[i + 1]) / 2;
-            k[i] = middle < 18 ? 0.13 : middle < 33.3 ? 1.0 : 1.3;
-            if (Math.abs(middle - 27.2) < 1e-9) {
-                axisRow = i;
-            }
-        }
         int n = 75;
-        FiniteVolumePatch patch = new FiniteVolumePatch(0.3, 0.3, n, n, z, k);
-        patch.path(route, axisRow, 11);
-        patch.solve(11, 22, 2, 12);
+        FiniteVolumeBlock patch = FloorBlocks.block(0.3, 0.3, n, n, (x, y) -> true);
+        patch.path(route, FloorBlocks.axisRow(), 11);
+        patch.solve((x, y) -> 11, 22, 2, 12);
         double worst = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                double difference = Floors.celsius(Floors.at(field, patch.x(i), patch.y(j))) - patch.surface(i, j, 11, 22);
+                double difference = Floors.celsius(Floors.at(field, FiniteVolumes.mid(patch.x, i), FiniteVolumes.mid(patch.y, j))) - patch.surface(i, j, 11, 22);
                 worst = Math.max(worst, Math.abs(difference));
             }
         }

@@ -25,6 +25,16 @@ final class Floors {
                 Amounts.of(capacity, Units.JOULE_PER_KILOGRAM_KELVIN));
     }
 
+    /** Layers written as {@code "10:1.3 12:1.0*"}: millimetres, W/(m·K), the heated one marked. */
+    static BuildUp layers(String text) {
+        List<Layer> stack = new ArrayList<>();
+        for (String part : text.split(" ", -1)) {
+            String[] figures = part.replace("*", "").split(":", -1);
+            stack.add(layer(Double.parseDouble(figures[0]), Double.parseDouble(figures[1]), part.endsWith("*")));
+        }
+        return BuildUp.of(stack);
+    }
+
     static BuildUp one(double metres, double conductivity) {
         return BuildUp.of(List.of(layer(1000 * metres, conductivity, true)));
     }

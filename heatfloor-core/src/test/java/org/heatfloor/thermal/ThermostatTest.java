@@ -53,6 +53,25 @@ class ThermostatTest {
         assertThat(week.warmings().get(6).from()).isEqualTo(LocalTime.of(8, 0));
     }
 
+    /** A warmer period straight after a cooler one, whose warm-up takes longer than the cooler one lasts. */
+    @Test
+    void adjoiningPeriodIsWarmInTimeToo() {
+        Set<DayOfWeek> monday = Set.of(DayOfWeek.MONDAY);
+        WeeklySchedule steps = new WeeklySchedule(
+                Amounts.celsius(20),
+                List.of(
+                        new WeeklySchedule.Period(
+                                monday, LocalTime.of(6, 0), LocalTime.of(6, 20), Amounts.celsius(23)),
+                        new WeeklySchedule.Period(
+                                monday, LocalTime.of(6, 20), LocalTime.of(8, 0), Amounts.celsius(28))));
+        HeatedWeek week = new Thermostat(Amounts.kelvins(0.6), true)
+                .run(Floors.washroom(), CLIMATE, SurfaceLaws.floorCurve(), CABLE, Amounts.metres(0.102), steps);
+        assertThat(week.warmings()).hasSize(2).allMatch(HeatedWeek.Warming::reached);
+        HeatedWeek.Warming second = week.warmings().get(1);
+        assertThat(Floors.celsius(second.sensor())).isBetween(27.3, 28.5);
+        assertThat(Floors.value(second.lead())).isGreaterThan(20);
+    }
+
     @Test
     void withoutItTheFloorIsLate() {
         HeatedWeek late = run(false, 0.6);
