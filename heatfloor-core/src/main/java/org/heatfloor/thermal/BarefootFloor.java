@@ -63,7 +63,12 @@ public enum BarefootFloor {
                                 + " %.1f °C.",
                         celsius, warm ? "warm" : "cool", lowest, highest);
         return Finding.of(
-                inside ? Severity.NOTE : Severity.WARNING, subject, message, floor, warm ? highest() : lowest(), source());
+                inside ? Severity.NOTE : Severity.WARNING,
+                subject,
+                message,
+                floor,
+                warm ? highest() : lowest(),
+                source());
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.heatfloor.thermal;
 
-
 /**
  * Cosine transform of the first kind on {@code N + 1} points, {@code N} as {@link FourierTransform} takes it, edges included: {@code F_k =
  * ½(f_0 + (−1)^k f_N) + Σ f_j cos(πjk/N)}. Two real rows share one complex fast Fourier transform of length {@code N}.

@@ -16,8 +16,8 @@ final class CoverMap {
 
     /** m²·K/W a node. */
     static double[][] resistance(FieldGrid grid, List<FloorCover> covers) {
-        FieldGrid fine = new FieldGrid(
-                grid.x0(), grid.y0(), grid.width(), grid.height(), FINER * grid.nx(), FINER * grid.ny());
+        FieldGrid fine =
+                new FieldGrid(grid.x0(), grid.y0(), grid.width(), grid.height(), FINER * grid.nx(), FINER * grid.ny());
         double[][] fineResistance = fine.empty();
         for (FloorCover cover : covers) {
             boolean[][] mask = cover.shape().mask(fine);

@@ -14,6 +14,9 @@ final class FieldPlanes {
     /** The cables at one height. */
     private record Plane(ModeTransfer transfer, TransferTable table, double[][] modes) {}
 
+    /** Any film of a floor will do to tell which modes never reach its surface, W/(m²·K). */
+    private static final double USUAL_FILM = 10;
+
     private final FieldGrid grid;
     private final List<Plane> planes = new ArrayList<>();
     private final double[] betaX;
@@ -91,11 +94,13 @@ final class FieldPlanes {
         for (int p = 0; p < planes.size(); p++) {
             TransferTable table = planes.get(p).table;
             double[] bins = shares.get(p);
-            for (int n = 0; n <= grid.ny(); n++) {
+            double faint = table.faintBeyond(USUAL_FILM);
+            for (int n = 0; n <= grid.ny() && betaY[n] <= faint; n++) {
                 double[] source = planes.get(p).modes[n];
                 double[] row = shape[n];
                 double squareY = betaY[n] * betaY[n];
-                for (int m = n == 0 ? 1 : 0; m <= grid.nx(); m++) {
+                double lastX = Math.sqrt(faint * faint - squareY);
+                for (int m = n == 0 ? 1 : 0; m <= grid.nx() && betaX[m] <= lastX; m++) {
                     table.gather(bins, Math.sqrt(betaX[m] * betaX[m] + squareY), source[m] * row[m] / weight);
                 }
             }

@@ -46,8 +46,7 @@ final class FieldSolution {
             double change = planes.heatedMean(shares, mean) - heatedMean;
             if (Math.abs(change) <= OPEN_TOLERANCE) {
                 double[][] modes = planes.surfaceModes(mean);
-                return new FieldSolution(
-                        grid, planes, mean, modes, GridModes.toNodes(grid, modes), Optional.empty());
+                return new FieldSolution(grid, planes, mean, modes, GridModes.toNodes(grid, modes), Optional.empty());
             }
             heatedMean += round < 8 ? change : 0.5 * change;
         }
@@ -56,12 +55,7 @@ final class FieldSolution {
 
     /** Solves the floor with covers, given as resistances over the nodes; the film is that of the heated part's walking surface. */
     static FieldSolution covered(
-            FieldPlanes planes,
-            SurfaceLaw law,
-            double air,
-            double below,
-            boolean[][] heated,
-            double[][] resistance) {
+            FieldPlanes planes, SurfaceLaw law, double air, double below, boolean[][] heated, double[][] resistance) {
         FieldGrid grid = planes.grid();
         CoverSolution covers = new CoverSolution(grid, planes.surfaceAdmittance());
         double heatedMean = air + 5;
@@ -168,7 +162,8 @@ final class FieldSolution {
 
     /** Modes of what the covers add in the cables' plane; nothing without covers. */
     double[][] planeRiseModes() {
-        return covered.map(c -> planes.planeOfSurface(c.keptBack(), mean.film())).orElseGet(grid::empty);
+        return covered.map(c -> planes.planeOfSurface(c.keptBack(), mean.film()))
+                .orElseGet(grid::empty);
     }
 
     /** The surface beside the same floor without its covers, at the same film, on the nodes. */

@@ -63,7 +63,8 @@ public final class FloorComfort {
          * @return the source
          */
         public Source source() {
-            return Source.fromMemory("ISO 7730:2005, Annex A, category " + name() + ", share dissatisfied by the floor");
+            return Source.fromMemory(
+                    "ISO 7730:2005, Annex A, category " + name() + ", share dissatisfied by the floor");
         }
     }
 

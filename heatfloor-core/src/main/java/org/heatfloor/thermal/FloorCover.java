@@ -25,7 +25,8 @@ public record FloorCover(String name, FloorShape shape, Quantity<ThermalInsulanc
      */
     public FloorCover {
         if (name.isBlank()) {
-            throw new IllegalArgumentException("cover name: blank; the name of a rug, a mat or a piece of furniture is expected");
+            throw new IllegalArgumentException(
+                    "cover name: blank; the name of a rug, a mat or a piece of furniture is expected");
         }
         Si.positive("cover '" + name + "' resistance", resistance, Units.SQUARE_METRE_KELVIN_PER_WATT);
         Si.within("cover '" + name + "' resistance", resistance, Units.SQUARE_METRE_KELVIN_PER_WATT, 0, 10);

@@ -153,15 +153,7 @@ public final class FloorFieldBuilder {
                 ? FieldSolution.open(planes, law, air, below, heatedMask)
                 : FieldSolution.covered(planes, law, air, below, heatedMask, CoverMap.resistance(grid, covers));
         return new FloorField(
-                grid,
-                floor,
-                List.copyOf(cables),
-                law,
-                within,
-                solution,
-                floorMask,
-                heatedMask,
-                List.copyOf(covers));
+                grid, floor, List.copyOf(cables), law, within, solution, floorMask, heatedMask, List.copyOf(covers));
     }
 
     private StudFactor studFactor(double evenSpacing) {

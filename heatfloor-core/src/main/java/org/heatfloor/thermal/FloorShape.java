@@ -59,7 +59,8 @@ public final class FloorShape {
             throw new IllegalArgumentException("rectangle: " + x0 + " " + y0 + " to " + x1 + " " + y1
                     + " was given; right of left and upper above lower are expected");
         }
-        return of(new double[][] {{left, lower}, {right, lower}, {right, upper}, {left, upper}}, List.of(), Units.METRE);
+        return of(
+                new double[][] {{left, lower}, {right, lower}, {right, upper}, {left, upper}}, List.of(), Units.METRE);
     }
 
     /**

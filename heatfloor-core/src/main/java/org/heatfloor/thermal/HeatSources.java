@@ -10,8 +10,7 @@ final class HeatSources {
 
     private static final String SEEN = "; figure seen in a secondary text, edition recalled";
 
-    static final Source COVERING =
-            Source.fromMemory("EN 1264-2:2008+A1:2012, coverings up to 0.15 m²·K/W" + SEEN);
+    static final Source COVERING = Source.fromMemory("EN 1264-2:2008+A1:2012, coverings up to 0.15 m²·K/W" + SEEN);
 
     private HeatSources() {}
 

@@ -98,7 +98,8 @@ public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, Quanti
         return Amounts.of(
                 AIR_WATT_HOURS
                         * Si.in("airChange", airChange, CHANGES_PER_HOUR)
-                        * Si.in("volume", volume, Units.CUBIC_METRE), Units.WATT_PER_KELVIN);
+                        * Si.in("volume", volume, Units.CUBIC_METRE),
+                Units.WATT_PER_KELVIN);
     }
 
     /**

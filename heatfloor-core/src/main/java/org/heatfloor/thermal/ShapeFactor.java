@@ -79,7 +79,8 @@ public final class ShapeFactor {
      * @return the shape factor a metre of one cable
      * @throws IllegalArgumentException if the cables are too near each other or not buried
      */
-    public static Quantity<Dimensionless> row(Quantity<Length> diameter, Quantity<Length> spacing, Quantity<Length> depth) {
+    public static Quantity<Dimensionless> row(
+            Quantity<Length> diameter, Quantity<Length> spacing, Quantity<Length> depth) {
         double d = Si.positive("diameter", diameter, Units.METRE);
         double w = Si.positive("spacing", spacing, Units.METRE);
         double z = Si.positive("depth", depth, Units.METRE);

@@ -61,7 +61,8 @@ final class SlowModes {
     }
 
     void step(boolean powered) {
-        double[] meanGoal = ThermalColumn.sum(powered ? on[0] : off[0], excess.at(columns[0].surface(state[0])), surfaceUnit);
+        double[] meanGoal =
+                ThermalColumn.sum(powered ? on[0] : off[0], excess.at(columns[0].surface(state[0])), surfaceUnit);
         ThermalColumn.approach(state[0], meanGoal, decay[0]);
         for (int n = 1; n <= MODES; n++) {
             ThermalColumn.approach(state[n], powered ? on[n] : off[n], decay[n]);

@@ -105,7 +105,7 @@ public record SteadySection(
     /**
      * Solves a section whose heated layer is a studded membrane: the series with the parallel mixture as heated layer,
      * corrected by what the studs beside the cable change. The correction is worked out for the whole number of channels
-     * nearest to the spacing and holds within 0.04 K for the surface and 0.06 K for the sheath, see {@link StuddedLayer};
+     * nearest to the spacing and holds within 0.03 K for the surface and 0.06 K for the sheath, see {@link StuddedLayer};
      * {@link #surfaceMax} is the highest place along the cable. The solve takes some tenths of a second.
      *
      * @param buildUp the layers; the heated one is the studded height, its conductivity is replaced by the mixture

@@ -42,7 +42,8 @@ public final class SurfaceLaws {
     public static SurfaceLaw floorCurve() {
         return new SurfaceLaw(
                 "floor characteristic curve",
-                Source.fromMemory("EN 1264-2:2008+A1:2012, clause 6, and ISO 11855-2:2012 (editions recalled): q = 8.92·Δθ^1.1"),
+                Source.fromMemory(
+                        "EN 1264-2:2008+A1:2012, clause 6, and ISO 11855-2:2012 (editions recalled): q = 8.92·Δθ^1.1"),
                 0,
                 15,
                 "this library's own range: the span of the surface limits, 9 K to 15 K over the room; none published was read",

@@ -80,14 +80,22 @@ final class TransferTable {
                 + after * ((u + 1) * u * (u - 1) / 6);
     }
 
-    /** Adds a mode's share to each table value its interpolation would read. */
+    /** Adds a mode's share to the two table values it lies between. */
     void gather(double[] bins, double beta, double share) {
         double place = beta / step;
-        int i = Math.min((int) place, bins.length - 3);
-        double u = place - i;
-        bins[i == 0 ? 1 : i - 1] += share * (-u * (u - 1) * (u - 2) / 6);
-        bins[i] += share * ((u + 1) * (u - 1) * (u - 2) / 2);
-        bins[i + 1] += share * (-(u + 1) * u * (u - 2) / 2);
-        bins[i + 2] += share * ((u + 1) * u * (u - 1) / 6);
+        int i = Math.min((int) place, bins.length - 2);
+        double part = (place - i) * share;
+        bins[i] += share - part;
+        bins[i + 1] += part;
+    }
+
+    /** The wavenumber beyond which a surface under a film reaches less than a millionth of its mean response. */
+    double faintBeyond(double film) {
+        double faint = 1e-6 * modes[0].surface(film);
+        int i = modes.length - 1;
+        while (i > 0 && Math.abs(modes[i].surface(film)) < faint) {
+            i--;
+        }
+        return (i + 1) * step;
     }
 }

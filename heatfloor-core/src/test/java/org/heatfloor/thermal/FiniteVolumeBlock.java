@@ -53,8 +53,8 @@ final class FiniteVolumeBlock {
         for (int i = 0; i < nx; i++) {
             for (int j = 0; j < ny; j++) {
                 for (int l = 0; l < nz; l++) {
-                    k[at(i, j, l)] = conductivity.at(
-                            FiniteVolumes.mid(x, i), FiniteVolumes.mid(y, j), FiniteVolumes.mid(z, l));
+                    k[at(i, j, l)] =
+                            conductivity.at(FiniteVolumes.mid(x, i), FiniteVolumes.mid(y, j), FiniteVolumes.mid(z, l));
                 }
             }
         }
@@ -273,7 +273,8 @@ final class FiniteVolumeBlock {
             while (l < nz - 2 && FiniteVolumes.mid(z, l + 1) < pz) {
                 l++;
             }
-            double u = Math.max(0, (px - FiniteVolumes.mid(x, i)) / (FiniteVolumes.mid(x, i + 1) - FiniteVolumes.mid(x, i)));
+            double u = Math.max(
+                    0, (px - FiniteVolumes.mid(x, i)) / (FiniteVolumes.mid(x, i + 1) - FiniteVolumes.mid(x, i)));
             double v = (pz - FiniteVolumes.mid(z, l)) / (FiniteVolumes.mid(z, l + 1) - FiniteVolumes.mid(z, l));
             for (int j = 0; j < ny; j++) {
                 double here = (1 - u) * ((1 - v) * t[at(i, j, l)] + v * t[at(i, j, l + 1)])

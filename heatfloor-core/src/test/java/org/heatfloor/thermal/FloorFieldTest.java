@@ -29,8 +29,10 @@ class FloorFieldTest {
         FloorField field = rows(2.4, 1.96, 0.1, cable);
         SteadySection section = SteadySection.of(Floors.washroom(), CLIMATE, cable, Amounts.metres(0.1));
         assertThat(Floors.celsius(field.floor().mean())).isCloseTo(Floors.celsius(section.surfaceMean()), within(1e-6));
-        assertThat(Floors.celsius(Floors.at(field, 1.25, 0.7))).isCloseTo(Floors.celsius(section.surfaceMax()), within(0.01));
-        assertThat(Floors.celsius(Floors.at(field, 1.2, 0.7))).isCloseTo(Floors.celsius(section.surfaceMin()), within(0.01));
+        assertThat(Floors.celsius(Floors.at(field, 1.25, 0.7)))
+                .isCloseTo(Floors.celsius(section.surfaceMax()), within(0.01));
+        assertThat(Floors.celsius(Floors.at(field, 1.2, 0.7)))
+                .isCloseTo(Floors.celsius(section.surfaceMin()), within(0.01));
         assertThat(Floors.celsius(field.floor().max())).isCloseTo(Floors.celsius(section.surfaceMax()), within(0.01));
         assertThat(Floors.celsius(field.floor().min())).isCloseTo(Floors.celsius(section.surfaceMin()), within(0.01));
     }
@@ -71,7 +73,9 @@ class FloorFieldTest {
         double worst = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                double difference = Floors.celsius(Floors.at(field, FiniteVolumes.mid(patch.x, i), FiniteVolumes.mid(patch.y, j))) - patch.surface(i, j, 11, 22);
+                double difference =
+                        Floors.celsius(Floors.at(field, FiniteVolumes.mid(patch.x, i), FiniteVolumes.mid(patch.y, j)))
+                                - patch.surface(i, j, 11, 22);
                 worst = Math.max(worst, Math.abs(difference));
             }
         }
@@ -105,8 +109,7 @@ class FloorFieldTest {
 
     @Test
     void gapShowsAsColdPlace() {
-        FloorFieldBuilder builder =
-                FloorField.builder(Floors.washroom(), CLIMATE, Floors.rectangle(0, 0, 2.4, 1.96));
+        FloorFieldBuilder builder = FloorField.builder(Floors.washroom(), CLIMATE, Floors.rectangle(0, 0, 2.4, 1.96));
         int n = 0;
         for (double[][] run : Floors.parallel(2.4, 1.96, 0.1)) {
             if (n++ != 12) {
@@ -122,7 +125,8 @@ class FloorFieldTest {
         double[][] grid = field.surfaceGrid(Units.CELSIUS);
         assertThat(grid[10][10])
                 .isCloseTo(
-                        Floors.celsius(Floors.at(field, 10 * Floors.value(field.stepX()), 10 * Floors.value(field.stepY()))),
+                        Floors.celsius(
+                                Floors.at(field, 10 * Floors.value(field.stepX()), 10 * Floors.value(field.stepY()))),
                         within(1e-9));
     }
 }

@@ -191,6 +191,7 @@ class HeatLawProperties {
     @Property(tries = 10)
     void sameInputSameAnswer(@ForAll @LongRange(min = 0, max = 1000) long seed) {
         double[][] path = Routes.wandering(seed, WIDTH, HEIGHT, 6);
-        assertThat(field(path).surfaceGrid(Units.CELSIUS)).isDeepEqualTo(field(path).surfaceGrid(Units.CELSIUS));
+        assertThat(field(path).surfaceGrid(Units.CELSIUS))
+                .isDeepEqualTo(field(path).surfaceGrid(Units.CELSIUS));
     }
 }

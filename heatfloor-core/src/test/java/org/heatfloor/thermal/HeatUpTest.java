@@ -30,13 +30,15 @@ class HeatUpTest {
     /** Surface some minutes after power comes on over an insulating board. */
     static double onBoard(double minutes) {
         return after(
-                heatUp(0.5, Floors.layer(20, 0.034, 35, 1450, false), Floors.layer(100, 2.0, 2400, 1000, false)), minutes);
+                heatUp(0.5, Floors.layer(20, 0.034, 35, 1450, false), Floors.layer(100, 2.0, 2400, 1000, false)),
+                minutes);
     }
 
     /** The same straight on concrete. */
     static double onConcrete(double minutes) {
         return after(
-                heatUp(2, Floors.layer(100, 2.0, 2400, 1000, false), Floors.layer(50, 0.035, 30, 1450, false)), minutes);
+                heatUp(2, Floors.layer(100, 2.0, 2400, 1000, false), Floors.layer(50, 0.035, 30, 1450, false)),
+                minutes);
     }
 
     /**
@@ -47,11 +49,7 @@ class HeatUpTest {
     void filmFollowsTheLaw() {
         BuildUp lump = BuildUp.of(List.of(Floors.layer(10, 400, 2000, 1000, true)));
         HeatUp heatUp = HeatUp.fromCold(
-                lump,
-                Floors.climate(20, 20, 0),
-                SurfaceLaws.floorCurve(),
-                Floors.cable(12, 1, 5),
-                Amounts.metres(0.1));
+                lump, Floors.climate(20, 20, 0), SurfaceLaws.floorCurve(), Floors.cable(12, 1, 5), Amounts.metres(0.1));
         double t = 0;
         double worst = 0;
         double heldFilm = 8.92 * Math.pow(Math.pow(120 / 8.92, 1 / 1.1), 0.1);
@@ -68,7 +66,6 @@ class HeatUpTest {
                 worstHeld = Math.max(worstHeld, Math.abs(held - t));
             }
         }
-        System.out.println("FILM " + worst + " held " + worstHeld);
         assertThat(worst).isLessThan(0.005);
         assertThat(worstHeld).isBetween(0.1, 0.5);
     }

@@ -63,7 +63,10 @@ class ReferenceChecksTest {
             Map.entry("deeply buried", in -> in[2] * Floors.value(ShapeFactor.deeplyBuried(mm(in[0]), mm(in[1])))),
             Map.entry(
                     "buried heat",
-                    in -> in[2] * Floors.value(ShapeFactor.deeplyBuried(mm(in[0]), mm(in[1]))) * in[3] * (in[4] - in[5])),
+                    in -> in[2]
+                            * Floors.value(ShapeFactor.deeplyBuried(mm(in[0]), mm(in[1])))
+                            * in[3]
+                            * (in[4] - in[5])),
             Map.entry("between planes", in -> Floors.value(ShapeFactor.betweenPlanes(mm(in[0]), mm(in[1])))),
             Map.entry(
                     "shell",
@@ -98,8 +101,8 @@ class ReferenceChecksTest {
             Map.entry(
                     "degree hours",
                     in -> 1000
-                            * Floors.value(
-                                    SeasonEnergy.of(Amounts.kelvins(in[2]), Amounts.of(1, Units.HOUR)).heat(Amounts.of(in[0] * in[1], Units.WATT_PER_KELVIN)))),
+                            * Floors.value(SeasonEnergy.of(Amounts.kelvins(in[2]), Amounts.of(1, Units.HOUR))
+                                    .heat(Amounts.of(in[0] * in[1], Units.WATT_PER_KELVIN)))),
             Map.entry(
                     "bare interface",
                     in -> in[5]
@@ -167,7 +170,10 @@ class ReferenceChecksTest {
 
     private static RoomHeatLoss.Element element(double area, double transmittance) {
         return new RoomHeatLoss.Element(
-                "part", Amounts.squareMetres(area), Amounts.of(transmittance, Units.WATT_PER_SQUARE_METRE_KELVIN), Amounts.of(1, Units.ONE));
+                "part",
+                Amounts.squareMetres(area),
+                Amounts.of(transmittance, Units.WATT_PER_SQUARE_METRE_KELVIN),
+                Amounts.of(1, Units.ONE));
     }
 
     private static SetbackDrift drift(double[] in) {

@@ -14,9 +14,10 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class StudTest {
 
     private static final double FILM = 10.8;
-    private static final double FINENESS = 0.8;
+    private static final double FINENESS = 0.9;
 
-    private static StuddedLayer studs(double pitch, double stud, double height, double mortar, double studConductivity) {
+    private static StuddedLayer studs(
+            double pitch, double stud, double height, double mortar, double studConductivity) {
         return new StuddedLayer(
                 Amounts.millimetres(pitch),
                 Amounts.millimetres(stud),
@@ -27,7 +28,12 @@ class StudTest {
 
     /** Tile, mortar over the studs, studs, deck. */
     private static BuildUp buildUp(
-            StuddedLayer studs, double tile, double tileConductivity, double over, double deck, double deckConductivity) {
+            StuddedLayer studs,
+            double tile,
+            double tileConductivity,
+            double over,
+            double deck,
+            double deckConductivity) {
         List<Layer> membrane = studs.layers(Amounts.millimetres(over));
         return BuildUp.of(List.of(
                 Floors.layer(tile, tileConductivity, false),
@@ -58,8 +64,8 @@ class StudTest {
         EmbeddedCable cable = Floors.cable(power, radius, height - radius);
         double spacing = channels * pitch / 1000;
         Climate climate = Floors.climate(22, 12, 2);
-        SteadySection section = SteadySection.studded(
-                buildUp, studs, climate, Floors.film(FILM), cable, Amounts.metres(spacing));
+        SteadySection section =
+                SteadySection.studded(buildUp, studs, climate, Floors.film(FILM), cable, Amounts.metres(spacing));
         SteadySection uniform = SteadySection.of(buildUp, climate, Floors.film(FILM), cable, Amounts.metres(spacing));
 
         double p = pitch / 1000;
@@ -70,8 +76,8 @@ class StudTest {
         double[] z = FiniteVolumes.lines(
                 new double[] {0, base, centre, tops, bed, bed + tile / 1000},
                 s -> FINENESS * (0.5e-3 + 0.10 * Math.abs(s - centre)));
-        double[] x = FiniteVolumes.lines(
-                new double[] {0, spacing / 2}, s -> FINENESS * Math.min(1.0e-3, 0.4e-3 + 0.08 * s));
+        double[] x =
+                FiniteVolumes.lines(new double[] {0, spacing / 2}, s -> FINENESS * Math.min(1.0e-3, 0.4e-3 + 0.08 * s));
         double[] y = FiniteVolumes.lines(new double[] {0, p / 2}, s -> FINENESS * 1.0e-3);
         FiniteVolumeBlock real = new FiniteVolumeBlock(x, y, z, (px, py, pz) -> {
             if (pz < base) {
@@ -86,26 +92,14 @@ class StudTest {
         real.cylinderAlongY(0, centre, radius / 1000, power / 2);
         real.solve((a, b) -> FILM, 22, 2, 12);
         double[] surface = real.surfaceMeanMaxMin(FILM, 22);
-        System.out.printf(
-                "STUD mean %+.3f max %+.3f min %+.3f sheath %+.3f, uniform %+.3f %+.3f %+.3f %+.3f%n",
-                Floors.celsius(section.surfaceMean()) - surface[0],
-                Floors.celsius(section.surfaceMax()) - surface[1],
-                Floors.celsius(section.surfaceMin()) - surface[2],
-                Floors.celsius(section.sheath()) - real.circleAlongY(centre, radius / 1000),
-                Floors.celsius(uniform.surfaceMean()) - surface[0],
-                Floors.celsius(uniform.surfaceMax()) - surface[1],
-                Floors.celsius(uniform.surfaceMin()) - surface[2],
-                Floors.celsius(uniform.sheath()) - real.circleAlongY(centre, radius / 1000));
         assertThat(Floors.celsius(section.surfaceMean())).isCloseTo(surface[0], within(0.01));
-        assertThat(Floors.celsius(section.surfaceMax())).isCloseTo(surface[1], within(0.04));
+        assertThat(Floors.celsius(section.surfaceMax())).isCloseTo(surface[1], within(0.03));
         assertThat(Floors.celsius(section.surfaceMin())).isCloseTo(surface[2], within(0.02));
-        assertThat(Floors.celsius(section.sheath()))
-                .isCloseTo(real.circleAlongY(centre, radius / 1000), within(0.06));
+        assertThat(Floors.celsius(section.sheath())).isCloseTo(real.circleAlongY(centre, radius / 1000), within(0.06));
         // What the uniform layer alone would have said.
         assertThat(Floors.celsius(uniform.surfaceMean())).isCloseTo(surface[0], within(0.02));
         assertThat(surface[1] - Floors.celsius(uniform.surfaceMax())).isBetween(-0.05, 0.6);
-        assertThat(Floors.celsius(uniform.sheath()))
-                .isCloseTo(real.circleAlongY(centre, radius / 1000), within(0.4));
+        assertThat(Floors.celsius(uniform.sheath())).isCloseTo(real.circleAlongY(centre, radius / 1000), within(0.4));
     }
 
     /** The field of endless rows over studs is the studded section. */
@@ -127,9 +121,6 @@ class StudTest {
                 SteadySection.studded(buildUp, studs, climate, Floors.film(FILM), cable, Amounts.metres(0.102));
         SteadySection uniform = SteadySection.of(buildUp, climate, Floors.film(FILM), cable, Amounts.metres(0.102));
         double max = Floors.celsius(section.surfaceMax());
-        System.out.println("STUDFIELD " + (Floors.celsius(field.floor().max()) - max) + " "
-                + (Floors.celsius(uniform.surfaceMax()) - max) + " "
-                + (Floors.celsius(field.floor().min()) - Floors.celsius(section.surfaceMin())));
         assertThat(Floors.celsius(field.floor().max())).isCloseTo(max, within(0.03));
         assertThat(Floors.celsius(field.floor().min())).isCloseTo(Floors.celsius(section.surfaceMin()), within(0.03));
         assertThat(max - Floors.celsius(uniform.surfaceMax())).isGreaterThan(0.15);

@@ -60,8 +60,7 @@ class ThermostatTest {
         WeeklySchedule steps = new WeeklySchedule(
                 Amounts.celsius(20),
                 List.of(
-                        new WeeklySchedule.Period(
-                                monday, LocalTime.of(6, 0), LocalTime.of(6, 20), Amounts.celsius(23)),
+                        new WeeklySchedule.Period(monday, LocalTime.of(6, 0), LocalTime.of(6, 20), Amounts.celsius(23)),
                         new WeeklySchedule.Period(
                                 monday, LocalTime.of(6, 20), LocalTime.of(8, 0), Amounts.celsius(28))));
         HeatedWeek week = new Thermostat(Amounts.kelvins(0.6), true)
@@ -165,9 +164,9 @@ class ThermostatTest {
         assertThat(Floors.value(
                         season.electricity(Amounts.of(10, Units.WATT_PER_KELVIN), Amounts.of(80, Units.PERCENT))))
                 .isCloseTo(heat / 0.8, within(1e-6));
-        assertThat(Floors.value(SeasonEnergy.ofHours(
-                                Amounts.celsius(20), List.of(Amounts.celsius(5), Amounts.celsius(25)))
-                        .meanOver(Amounts.of(1, Units.HOUR))))
+        assertThat(Floors.value(
+                        SeasonEnergy.ofHours(Amounts.celsius(20), List.of(Amounts.celsius(5), Amounts.celsius(25)))
+                                .meanOver(Amounts.of(1, Units.HOUR))))
                 .isCloseTo(15, within(1e-9));
     }
 }

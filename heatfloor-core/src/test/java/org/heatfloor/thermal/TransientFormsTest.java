@@ -36,7 +36,9 @@ class TransientFormsTest {
             Map.entry("slab top", in -> slab(10.8, 1e-12, in[0], true)),
             Map.entry("slab base", in -> slab(10.8, 1e-12, in[0], false)),
             Map.entry(
-                    "slab eigenvalue", in -> Math.sqrt(0.03 * 0.03 / (1.4 / 2e6 * slabColumn(10.8, 1e-12).slowestSeconds()))),
+                    "slab eigenvalue",
+                    in -> Math.sqrt(
+                            0.03 * 0.03 / (1.4 / 2e6 * slabColumn(10.8, 1e-12).slowestSeconds()))),
             Map.entry("slab time constant", in -> slabColumn(10.8, 1e-12).slowestSeconds()),
             Map.entry("cooling centre", in -> cooling(in, false)),
             Map.entry("cooling surface", in -> cooling(in, true)),

@@ -98,8 +98,7 @@ public class FloorFieldBench {
             FloorShape floor = FloorShape.rectangle(
                     Amounts.metres(0), Amounts.metres(0), Amounts.metres(side), Amounts.metres(side));
             return FloorField.builder(like.buildUp(), like.climate(), floor)
-                    .cable(CableRun.of(
-                            like.cables().get(0).cable(), path.toArray(new double[0][]), Units.METRE));
+                    .cable(CableRun.of(like.cables().get(0).cable(), path.toArray(new double[0][]), Units.METRE));
         }
     }
 
@@ -223,7 +222,8 @@ public class FloorFieldBench {
             if (name.endsWith("Square")) {
                 squares.put(Integer.valueOf(result.getParams().getParam("cells")), milliseconds);
             } else {
-                (name.endsWith("sparseDirect") ? direct : fast).put(result.getParams().getParam("room"), milliseconds);
+                (name.endsWith("sparseDirect") ? direct : fast)
+                        .put(result.getParams().getParam("room"), milliseconds);
             }
         }
         fast.forEach((room, ms) -> System.out.printf(

@@ -81,8 +81,7 @@ record PlannedRoom(
         String[] numbers = text.split(" ", -1);
         double[][] points = new double[numbers.length / 2][];
         for (int i = 0; i < points.length; i++) {
-            points[i] =
-                    new double[] {Double.parseDouble(numbers[2 * i]), Double.parseDouble(numbers[2 * i + 1])};
+            points[i] = new double[] {Double.parseDouble(numbers[2 * i]), Double.parseDouble(numbers[2 * i + 1])};
         }
         return points;
     }
@@ -91,9 +90,7 @@ record PlannedRoom(
         return BuildUp.of(List.of(
                 covering,
                 Layer.heated(
-                        "membrane filled with mortar",
-                        Amounts.millimetres(membrane),
-                        Amounts.wattsPerMetreKelvin(1.0)),
+                        "membrane filled with mortar", Amounts.millimetres(membrane), Amounts.wattsPerMetreKelvin(1.0)),
                 layer("mortar", 2.7, 1.0),
                 deck,
                 insulation));

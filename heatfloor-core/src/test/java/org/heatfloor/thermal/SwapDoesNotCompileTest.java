@@ -1,0 +1,105 @@
+package org.heatfloor.thermal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.tools.DiagnosticCollector;
+import javax.tools.JavaCompiler;
+import javax.tools.JavaFileObject;
+import javax.tools.SimpleJavaFileObject;
+import javax.tools.ToolProvider;
+import org.jspecify.annotations.NullMarked;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tech.units.indriya.AbstractUnit;
+
+/** Absolute temperatures and differences, swapped, are refused by the compiler; the same lines unswapped pass. */
+class SwapDoesNotCompileTest {
+
+    @TempDir
+    Path folder;
+
+    /** Each line once right, once swapped; {@code CELSIUS} and {@code KELVINS} stand for a temperature and a difference. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Climate.of(CELSIUS, Amounts.celsius(10));",
+                "Climate.of(Amounts.celsius(10), CELSIUS);",
+                "SurfaceLaws.floorCurve().flux(CELSIUS, Amounts.celsius(20));",
+                "SurfaceLaws.radiationAndConvection(Optional.of(CELSIUS));",
+                "FloorComfort.dissatisfied(CELSIUS);",
+                "BarefootFloor.OAK.judge(\"floor\", CELSIUS);",
+                "new WeeklySchedule(CELSIUS, List.of());",
+                "Quantity<Temperature> t = CELSIUS;",
+                "new Thermostat(KELVINS, true);",
+                "SeasonEnergy.of(KELVINS, Amounts.of(1, Units.DAY));",
+                "Quantity<TemperatureDifference> d = KELVINS;",
+            })
+    void swapIsRefused(String line) {
+        boolean absolute = line.contains("CELSIUS");
+        String right = line.replace("CELSIUS", "Amounts.celsius(25)").replace("KELVINS", "Amounts.kelvins(1)");
+        String swapped = line.replace("CELSIUS", "Amounts.kelvins(25)").replace("KELVINS", "Amounts.celsius(1)");
+        assertThat(faults(right)).isEmpty();
+        assertThat(faults(swapped)).isNotEmpty().allSatisfy(fault -> assertThat(fault)
+                .contains(absolute ? "TemperatureDifference" : "Temperature")
+                .containsAnyOf("incompatible", "cannot be applied", "no suitable"));
+    }
+
+    @Test
+    void differenceAndTemperatureDoNotAdd() {
+        assertThat(faults("Amounts.celsius(20).add(Amounts.celsius(1));")).isEmpty();
+        assertThat(faults("Amounts.celsius(20).add(Amounts.kelvins(1));")).isNotEmpty();
+    }
+
+    private List<String> faults(String line) {
+        JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
+        DiagnosticCollector<JavaFileObject> diagnostics = new DiagnosticCollector<>();
+        String source = "import java.util.*; import javax.measure.Quantity; import javax.measure.quantity.Temperature;"
+                + " import org.heatfloor.quantity.*; import org.heatfloor.thermal.*;"
+                + " class Snippet { void run() { " + line + " } }";
+        JavaFileObject file =
+                new SimpleJavaFileObject(URI.create("string:///Snippet.java"), JavaFileObject.Kind.SOURCE) {
+                    @Override
+                    public CharSequence getCharContent(boolean ignoreEncodingErrors) {
+                        return source;
+                    }
+                };
+        String classPath = Stream.of(Climate.class, Quantity.class, NullMarked.class, AbstractUnit.class)
+                .map(SwapDoesNotCompileTest::place)
+                .collect(Collectors.joining(File.pathSeparator));
+        compiler.getTask(
+                        null,
+                        null,
+                        diagnostics,
+                        List.of("-proc:none", "-classpath", classPath, "-d", folder.toString()),
+                        null,
+                        List.of(file))
+                .call();
+        return diagnostics.getDiagnostics().stream()
+                .filter(d -> d.getKind() == javax.tools.Diagnostic.Kind.ERROR)
+                .map(d -> d.getMessage(Locale.ROOT))
+                .toList();
+    }
+
+    private static String place(Class<?> type) {
+        try {
+            return Path.of(type.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .toString();
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
