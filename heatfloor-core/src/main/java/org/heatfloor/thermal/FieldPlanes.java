@@ -12,7 +12,29 @@ final class FieldPlanes {
     record Mean(double film, double ambient, double surface, double downward, double plane) {}
 
     /** The cables at one height. */
-    private record Plane(ModeTransfer transfer, TransferTable table, double[][] modes) {}
+    private static final class Plane {
+        private final ModeTransfer transfer;
+        private final TransferTable table;
+        private final double[][] modes;
+
+        Plane(ModeTransfer transfer, TransferTable table, double[][] modes) {
+            this.transfer = transfer;
+            this.table = table;
+            this.modes = modes;
+        }
+
+        ModeTransfer transfer() {
+            return transfer;
+        }
+
+        TransferTable table() {
+            return table;
+        }
+
+        double[][] modes() {
+            return modes;
+        }
+    }
 
     /** Any film of a floor will do to tell which modes never reach its surface, W/(m²·K). */
     private static final double USUAL_FILM = 10;

@@ -19,7 +19,29 @@ final class FieldSolution {
     private final Optional<Covered> covered;
 
     /** What covers change: film a node, the open floor beside them, and the flux they keep back, as modes. */
-    private record Covered(double[][] film, double[][] openModes, double[][] keptBack) {}
+    private static final class Covered {
+        private final double[][] film;
+        private final double[][] openModes;
+        private final double[][] keptBack;
+
+        Covered(double[][] film, double[][] openModes, double[][] keptBack) {
+            this.film = film;
+            this.openModes = openModes;
+            this.keptBack = keptBack;
+        }
+
+        double[][] film() {
+            return film;
+        }
+
+        double[][] openModes() {
+            return openModes;
+        }
+
+        double[][] keptBack() {
+            return keptBack;
+        }
+    }
 
     private FieldSolution(
             FieldGrid grid,

@@ -19,7 +19,35 @@ final class HeatUpPath {
     private final List<Step> steps = new ArrayList<>();
 
     /** A step: when it begins, the state then, and the heat at the surface over it. */
-    private record Step(double seconds, double[] state, double heat, double rise) {}
+    private static final class Step {
+        private final double seconds;
+        private final double[] state;
+        private final double heat;
+        private final double rise;
+
+        Step(double seconds, double[] state, double heat, double rise) {
+            this.seconds = seconds;
+            this.state = state;
+            this.heat = heat;
+            this.rise = rise;
+        }
+
+        double seconds() {
+            return seconds;
+        }
+
+        double[] state() {
+            return state;
+        }
+
+        double heat() {
+            return heat;
+        }
+
+        double rise() {
+            return rise;
+        }
+    }
 
     HeatUpPath(ThermalColumn column, FilmExcess excess, double[] start, double[] end) {
         this.column = column;

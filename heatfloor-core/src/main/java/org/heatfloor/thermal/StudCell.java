@@ -18,10 +18,84 @@ final class StudCell {
     private static final int MOST_ROUNDS = 2000;
 
     /** Differences real less homogenised, K, and the cosine modes of both surfaces across the cables. */
-    record Effect(double mean, double max, double min, double sheath, double[] realModes, double[] plainModes) {}
+    static final class Effect {
+        private final double mean;
+        private final double max;
+        private final double min;
+        private final double sheath;
+        private final double[] realModes;
+        private final double[] plainModes;
+
+        Effect(double mean, double max, double min, double sheath, double[] realModes, double[] plainModes) {
+            this.mean = mean;
+            this.max = max;
+            this.min = min;
+            this.sheath = sheath;
+            this.realModes = realModes;
+            this.plainModes = plainModes;
+        }
+
+        double mean() {
+            return mean;
+        }
+
+        double max() {
+            return max;
+        }
+
+        double min() {
+            return min;
+        }
+
+        double sheath() {
+            return sheath;
+        }
+
+        double[] realModes() {
+            return realModes;
+        }
+
+        double[] plainModes() {
+            return plainModes;
+        }
+    }
 
     /** One solution. */
-    private record Answer(double mean, double max, double min, double sheath, double[] modes) {}
+    private static final class Answer {
+        private final double mean;
+        private final double max;
+        private final double min;
+        private final double sheath;
+        private final double[] modes;
+
+        Answer(double mean, double max, double min, double sheath, double[] modes) {
+            this.mean = mean;
+            this.max = max;
+            this.min = min;
+            this.sheath = sheath;
+            this.modes = modes;
+        }
+
+        double mean() {
+            return mean;
+        }
+
+        double max() {
+            return max;
+        }
+
+        double min() {
+            return min;
+        }
+
+        double sheath() {
+            return sheath;
+        }
+
+        double[] modes() {
+            return modes;
+        }
+    }
 
     private final LayerStack stack;
     private final double axis;

@@ -121,7 +121,6 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
                     }
                 }
             }
-            double now = wanted;
             if (optimalStart) {
                 wanted = ahead(minute, wanted);
             }
@@ -137,7 +136,7 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
                 }
                 floor.step(powered);
                 if (inPeriod) {
-                    overshoot = Math.max(overshoot, floor.sensor() - Math.max(now, wanted));
+                    overshoot = Math.max(overshoot, floor.sensor() - wanted);
                 }
                 surfaceMax = Math.max(surfaceMax, floor.surfaceMax());
             }
