@@ -22,18 +22,6 @@ final class FieldPlanes {
             this.table = table;
             this.modes = modes;
         }
-
-        ModeTransfer transfer() {
-            return transfer;
-        }
-
-        TransferTable table() {
-            return table;
-        }
-
-        double[][] modes() {
-            return modes;
-        }
     }
 
     /** Any film of a floor will do to tell which modes never reach its surface, W/(m²·K). */

@@ -31,22 +31,6 @@ final class HeatUpPath {
             this.heat = heat;
             this.rise = rise;
         }
-
-        double seconds() {
-            return seconds;
-        }
-
-        double[] state() {
-            return state;
-        }
-
-        double heat() {
-            return heat;
-        }
-
-        double rise() {
-            return rise;
-        }
     }
 
     HeatUpPath(ThermalColumn column, FilmExcess excess, double[] start, double[] end) {

@@ -75,26 +75,6 @@ final class StudCell {
             this.sheath = sheath;
             this.modes = modes;
         }
-
-        double mean() {
-            return mean;
-        }
-
-        double max() {
-            return max;
-        }
-
-        double min() {
-            return min;
-        }
-
-        double sheath() {
-            return sheath;
-        }
-
-        double[] modes() {
-            return modes;
-        }
     }
 
     private final LayerStack stack;
