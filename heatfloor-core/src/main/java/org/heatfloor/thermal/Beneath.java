@@ -21,6 +21,8 @@ public enum Beneath {
     OUTDOOR_AIR_VERY_COLD(2.00, HeatSources.insulation("outdoor air at -15 °C to -5 °C"));
 
     private final double resistance;
+    // A record of an enum and a text.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Source source;
 
     Beneath(double resistance, Source source) {

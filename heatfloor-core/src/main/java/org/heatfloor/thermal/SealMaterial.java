@@ -22,6 +22,8 @@ public enum SealMaterial {
     MICROCRYSTALLINE_WAX(66, Source.fromMemory("microcrystalline wax, melting range about 66 to 85 °C"));
 
     private final double softens;
+    // A record of an enum and a text.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Source source;
 
     SealMaterial(double softens, Source source) {

@@ -24,6 +24,8 @@ public enum SurfaceLimit {
     VINYL_COVERING(27, Source.commonPractice("vinyl and laminate coverings are kept at or below 27 °C"));
 
     private final double celsius;
+    // A record of an enum and a text.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Source source;
 
     SurfaceLimit(double celsius, Source source) {
