@@ -3,19 +3,18 @@ package org.heatfloor.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
-import java.net.URI;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
+import java.util.spi.ToolProvider;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
-import javax.tools.DiagnosticCollector;
-import javax.tools.JavaCompiler;
-import javax.tools.JavaFileObject;
-import javax.tools.SimpleJavaFileObject;
-import javax.tools.ToolProvider;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -61,34 +60,25 @@ class SwapDoesNotCompileTest {
         assertThat(faults("Amounts.celsius(20).add(Amounts.kelvins(1));")).isNotEmpty();
     }
 
+    /** What the compiler of the running JDK has against a line; nothing when it passes. */
     private List<String> faults(String line) {
-        JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-        DiagnosticCollector<JavaFileObject> diagnostics = new DiagnosticCollector<>();
+        ToolProvider compiler = ToolProvider.findFirst("javac").orElseThrow();
         String source = "import java.util.*; import javax.measure.Quantity; import javax.measure.quantity.Temperature;"
                 + " import org.heatfloor.quantity.*; import org.heatfloor.thermal.*;"
                 + " class Snippet { void run() { " + line + " } }";
-        JavaFileObject file =
-                new SimpleJavaFileObject(URI.create("string:///Snippet.java"), JavaFileObject.Kind.SOURCE) {
-                    @Override
-                    public CharSequence getCharContent(boolean ignoreEncodingErrors) {
-                        return source;
-                    }
-                };
         String classPath = Stream.of(Climate.class, Quantity.class, NullMarked.class, AbstractUnit.class)
                 .map(SwapDoesNotCompileTest::place)
                 .collect(Collectors.joining(File.pathSeparator));
-        compiler.getTask(
-                        null,
-                        null,
-                        diagnostics,
-                        List.of("-proc:none", "-classpath", classPath, "-d", folder.toString()),
-                        null,
-                        List.of(file))
-                .call();
-        return diagnostics.getDiagnostics().stream()
-                .filter(d -> d.getKind() == javax.tools.Diagnostic.Kind.ERROR)
-                .map(d -> d.getMessage(Locale.ROOT))
-                .toList();
+        StringWriter said = new StringWriter();
+        PrintWriter out = new PrintWriter(said);
+        try {
+            Path file = Files.writeString(folder.resolve("Snippet.java"), source);
+            int status = compiler.run(
+                    out, out, "-proc:none", "-classpath", classPath, "-d", folder.toString(), file.toString());
+            return status == 0 ? List.of() : List.of(said.toString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static String place(Class<?> type) {
