@@ -45,7 +45,7 @@ class CoverTest {
                 double surface = block.surface(i, j, x < x1 && y < y1 ? under : 11, 22);
                 double apart = Math.abs(Floors.celsius(Floors.at(field, x, y)) - surface);
                 worst = Math.max(worst, apart);
-                if (Math.abs(x - x1) > 0.02 && Math.abs(y - y1) > 0.02) {
+                if (Math.abs(x - x1) > 0.03 && Math.abs(y - y1) > 0.03) {
                     worstAwayFromEdge = Math.max(worstAwayFromEdge, apart);
                 }
             }
