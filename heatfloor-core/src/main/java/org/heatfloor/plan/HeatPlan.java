@@ -189,11 +189,11 @@ final class HeatPlan {
             holes.add(points(room.getInteriorRingN(i)));
         }
         FloorFieldBuilder builder =
-                FloorField.builder(buildUp, climate, FloorShape.of(points(room.getExteriorRing()), holes));
+                FloorField.builder(buildUp, climate, FloorShape.of(points(room.getExteriorRing()), holes, Units.METRE));
         double spacing = 0;
         for (int i = 0; i < routes.size(); i++) {
             builder = builder.cable(CableRun.of(
-                    embedded(brief, chosen.get(i)), points(routes.get(i).line())));
+                    embedded(brief, chosen.get(i)), points(routes.get(i).line()), Units.METRE));
             spacing = Math.max(spacing, Si.in("spacing", routes.get(i).evenSpacing(), Units.METRE));
         }
         return builder.heatedWithin(Amounts.metres(spacing / 2)).solve();

@@ -10,25 +10,24 @@ import org.heatfloor.quantity.Units;
 /** What lies under the floor, with the least insulation EN 1264-4 asks for below a floor heating. */
 public enum Beneath {
     /** A heated room: 0.75 m²·K/W. */
-    HEATED_ROOM(0.75, Source.Kind.DOCUMENT, "EN 1264-4, least insulation below, heated room"),
+    HEATED_ROOM(0.75, HeatSources.insulation("heated room")),
     /** An unheated or intermittently heated room, or the ground: 1.25 m²·K/W. */
-    UNHEATED_ROOM_OR_GROUND(1.25, Source.Kind.DOCUMENT, "EN 1264-4, least insulation below, unheated room or ground"),
+    UNHEATED_ROOM_OR_GROUND(1.25, HeatSources.insulation("unheated room or ground")),
     /** Outdoor air at a design temperature of 0 °C or more: 1.25 m²·K/W. */
-    OUTDOOR_AIR_MILD(1.25, Source.Kind.FROM_MEMORY, "EN 1264-4, least insulation below, outdoor air at 0 °C or more"),
+    OUTDOOR_AIR_MILD(1.25, HeatSources.insulationRecalled("outdoor air at 0 °C or more")),
     /** Outdoor air at a design temperature of −5 °C to 0 °C: 1.50 m²·K/W. */
-    OUTDOOR_AIR_COLD(1.50, Source.Kind.FROM_MEMORY, "EN 1264-4, least insulation below, outdoor air at -5 °C to 0 °C"),
+    OUTDOOR_AIR_COLD(1.50, HeatSources.insulationRecalled("outdoor air at -5 °C to 0 °C")),
     /** Outdoor air at a design temperature of −15 °C to −5 °C: 2.00 m²·K/W. */
-    OUTDOOR_AIR_VERY_COLD(
-            2.00, Source.Kind.DOCUMENT, "EN 1264-4, least insulation below, outdoor air at -15 °C to -5 °C");
+    OUTDOOR_AIR_VERY_COLD(2.00, HeatSources.insulation("outdoor air at -15 °C to -5 °C"));
 
     private final double resistance;
-    private final Source.Kind kind;
-    private final String text;
+    // A record of an enum and a text.
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final Source source;
 
-    Beneath(double resistance, Source.Kind kind, String text) {
+    Beneath(double resistance, Source source) {
         this.resistance = resistance;
-        this.kind = kind;
-        this.text = text;
+        this.source = source;
     }
 
     /**
@@ -46,7 +45,7 @@ public enum Beneath {
      * @return the source
      */
     public Source source() {
-        return new Source(kind, text);
+        return source;
     }
 
     /**

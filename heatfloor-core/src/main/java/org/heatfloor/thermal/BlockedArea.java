@@ -5,8 +5,6 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.heatfloor.finding.Finding;
-import org.heatfloor.finding.Severity;
-import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.ThermalInsulance;
@@ -18,7 +16,8 @@ import org.heatfloor.quantity.Units;
  * ℓ = √(S/y)} under the cover (i) and beside it (o), {@code S} the layers' sideways conductance and {@code y} what a square
  * metre gives off a kelvin, its middle takes the share {@code 1 − 1/(cosh(L/ℓi) + (ℓo/ℓi)·sinh(L/ℓi))} of the endless
  * cover's rise, {@code L} half the width. Derived; a two-dimensional solve agrees within 2 % of the rise. A cover that is
- * short both ways stays cooler than this.
+ * short both ways stays cooler than this. A quick check by hand; {@link FloorFieldBuilder#cover} lays the cover on the
+ * floor as it is.
  *
  * @param coverResistance resistance of the cover
  * @param share share of the endless cover's rise at the middle
@@ -34,9 +33,6 @@ public record BlockedArea(
         Quantity<Temperature> tileCovered,
         Quantity<Temperature> sheathOpen,
         Quantity<Temperature> sheathCovered) {
-
-    /** Above this a cover makes a heated floor useless and its cable hot. */
-    private static final double METHOD_LIMIT = 0.15;
 
     /**
      * Solves a covered strip.
@@ -101,34 +97,11 @@ public record BlockedArea(
      * @return an error when the sheath passes its limit, a warning when the cover passes 0.15 m²·K/W, else a note
      */
     public Finding judge(String subject, Quantity<Temperature> sheathLimit) {
-        double sheath = Si.in("sheath", sheathCovered, Units.CELSIUS);
-        double limit = Si.in("sheathLimit", sheathLimit, Units.CELSIUS);
-        if (sheath > limit) {
-            return Finding.of(
-                    Severity.ERROR,
-                    subject,
-                    HeatFindings.text(
-                            "Under the cover the cable reaches %.0f °C, above the %.0f °C it is made for: leave the place"
-                                    + " without cable or keep it free.",
-                            sheath, limit),
-                    sheathCovered,
-                    sheathLimit,
-                    Source.brief("highest sheath temperature of the cable"));
-        }
-        double resistance = Si.in("coverResistance", coverResistance, Units.SQUARE_METRE_KELVIN_PER_WATT);
-        boolean thin = resistance <= METHOD_LIMIT;
-        return Finding.of(
-                thin ? Severity.NOTE : Severity.WARNING,
+        return CoveredPart.judge(
                 subject,
-                HeatFindings.text(
-                        thin
-                                ? "Under the cover the tile reaches %.1f °C and the cable %.1f °C."
-                                : "The cover insulates more than a heated floor should carry; under it the tile reaches"
-                                        + " %.1f °C and the cable %.1f °C.",
-                        Si.in("tile", tileCovered, Units.CELSIUS),
-                        sheath),
-                coverResistance,
-                Amounts.of(METHOD_LIMIT, Units.SQUARE_METRE_KELVIN_PER_WATT),
-                Source.document("EN 1264", "covering resistance up to 0.15 m²·K/W"));
+                Si.in("coverResistance", coverResistance, Units.SQUARE_METRE_KELVIN_PER_WATT),
+                Si.in("tile", tileCovered, Units.CELSIUS),
+                sheathCovered,
+                sheathLimit);
     }
 }

@@ -1,11 +1,14 @@
 package org.heatfloor.thermal;
 
 import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Units;
 
-/** A heating cable as laid: the cable and its centre line in metres. Arcs are given as short chords. */
+/** A heating cable as laid: the cable and its centre line. Arcs are given as short chords. */
 public final class CableRun {
 
     private final EmbeddedCable cable;
@@ -20,12 +23,13 @@ public final class CableRun {
      * A cable along a path.
      *
      * @param cable the cable
-     * @param pathMetres corners of the centre line, {@code {x, y}} in metres, at least two
+     * @param path corners of the centre line, {@code {x, y}}, at least two
+     * @param unit unit of the corners' numbers
      * @return the run
      * @throws IllegalArgumentException if there are fewer than two corners or one is not a pair of finite numbers
      */
-    public static CableRun of(EmbeddedCable cable, double[][] pathMetres) {
-        return new CableRun(cable, FloorShape.copy("cable path", pathMetres, 2));
+    public static CableRun of(EmbeddedCable cable, double[][] path, Unit<Length> unit) {
+        return new CableRun(cable, FloorShape.metres("cable path", path, 2, unit));
     }
 
     /**
@@ -40,10 +44,17 @@ public final class CableRun {
     /**
      * The centre line.
      *
-     * @return a copy of the corners, metres
+     * @param unit the unit wanted
+     * @return a copy of the corners in that unit
      */
-    public double[][] pathMetres() {
-        return FloorShape.copy("cable path", path, 2);
+    public double[][] path(Unit<Length> unit) {
+        UnitConverter converter = Units.METRE.getConverterTo(unit);
+        double[][] copy = FloorShape.copy("cable path", path, 2);
+        for (double[] corner : copy) {
+            corner[0] = converter.convert(corner[0]);
+            corner[1] = converter.convert(corner[1]);
+        }
+        return copy;
     }
 
     /**

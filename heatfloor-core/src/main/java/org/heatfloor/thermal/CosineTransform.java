@@ -1,11 +1,7 @@
 package org.heatfloor.thermal;
 
-import org.hipparchus.transform.DftNormalization;
-import org.hipparchus.transform.FastFourierTransformer;
-import org.hipparchus.transform.TransformType;
-
 /**
- * Cosine transform of the first kind on {@code N + 1} points, {@code N} a power of two, edges included: {@code F_k =
+ * Cosine transform of the first kind on {@code N + 1} points, {@code N} as {@link FourierTransform} takes it, edges included: {@code F_k =
  * ½(f_0 + (−1)^k f_N) + Σ f_j cos(πjk/N)}. Two real rows share one complex fast Fourier transform of length {@code N}.
  */
 final class CosineTransform {
@@ -16,6 +12,7 @@ final class CosineTransform {
     private final double[] cosine;
     private final double[] sine;
     private final double[][] work;
+    private final FourierTransform fourier;
 
     private CosineTransform(int n) {
         this.n = n;
@@ -26,6 +23,7 @@ final class CosineTransform {
             sine[j] = Math.sin(Math.PI * j / n);
         }
         this.work = new double[2][n];
+        this.fourier = FourierTransform.of(n);
     }
 
     /** Transforms rows, then columns, in place; sizes are {@code [ny + 1][nx + 1]}. */
@@ -69,7 +67,7 @@ final class CosineTransform {
         double[] im = work[1];
         double firstF = pack(f, re);
         double firstG = pack(g, im);
-        FastFourierTransformer.transformInPlace(work, DftNormalization.STANDARD, TransformType.FORWARD);
+        fourier.forward(work);
         f[0] = re[0];
         g[0] = im[0];
         f[1] = firstF;

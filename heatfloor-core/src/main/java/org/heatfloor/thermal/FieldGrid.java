@@ -1,7 +1,7 @@
 package org.heatfloor.thermal;
 
 /**
- * Nodes over the rectangle, edges included; the numbers of steps are powers of two.
+ * Nodes over the rectangle, edges included; the numbers of steps are lengths of {@link FourierTransform}.
  *
  * @param x0 left edge, m
  * @param y0 lower edge, m
@@ -18,11 +18,7 @@ record FieldGrid(double x0, double y0, double width, double height, int nx, int 
     }
 
     private static int steps(double length, double longestStep) {
-        int n = 4;
-        while (length / n > longestStep * (1 + 1e-9)) {
-            n *= 2;
-        }
-        return n;
+        return FourierTransform.lengthFor(length / longestStep * (1 - 1e-9));
     }
 
     double stepX() {

@@ -1,205 +1,171 @@
 package org.heatfloor.thermal;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 
 /** The modes of a floor and what they sum to; SI. */
 final class FieldSolution {
 
     private static final int MOST_ROUNDS = 200;
+    private static final double OPEN_TOLERANCE = 1e-9;
+    /** A floor with covers is solved anew for every film; 0.1 mK moves the film by a millionth. */
+    private static final double COVERED_TOLERANCE = 1e-4;
 
-    private final double film;
-    private final double ambientKelvin;
-    private final double downwardFlux;
+    private final FieldGrid grid;
+    private final FieldPlanes planes;
+    private final FieldPlanes.Mean mean;
     private final double[][] surfaceModes;
     private final double[][] surfaceKelvin;
-    private final FieldGrid grid;
-    private final List<Plane> planes;
-    private final double planeMean;
+    private final Optional<Covered> covered;
 
-    /** The cables at one height: their modes and the layers seen from there. */
-    private static final class Plane {
-        final ModeTransfer transfer;
-        final TransferTable table;
-        final double[][] modes;
+    /** What covers change: film a node, the open floor beside them, and the flux they keep back, as modes. */
+    private static final class Covered {
+        private final double[][] film;
+        private final double[][] openModes;
+        private final double[][] keptBack;
 
-        Plane(ModeTransfer transfer, TransferTable table, double[][] modes) {
-            this.transfer = transfer;
-            this.table = table;
-            this.modes = modes;
+        Covered(double[][] film, double[][] openModes, double[][] keptBack) {
+            this.film = film;
+            this.openModes = openModes;
+            this.keptBack = keptBack;
+        }
+
+        double[][] film() {
+            return film;
+        }
+
+        double[][] openModes() {
+            return openModes;
+        }
+
+        double[][] keptBack() {
+            return keptBack;
         }
     }
 
     private FieldSolution(
-            FieldGrid grid, List<Plane> planes, Mean mean, double[][] surfaceModes, double[][] surfaceKelvin) {
+            FieldGrid grid,
+            FieldPlanes planes,
+            FieldPlanes.Mean mean,
+            double[][] surfaceModes,
+            double[][] surfaceKelvin,
+            Optional<Covered> covered) {
         this.grid = grid;
         this.planes = planes;
-        this.film = mean.film;
-        this.ambientKelvin = mean.ambient;
-        this.downwardFlux = mean.downward;
-        this.planeMean = mean.plane;
+        this.mean = mean;
         this.surfaceModes = surfaceModes;
         this.surfaceKelvin = surfaceKelvin;
+        this.covered = covered;
     }
 
-    /** The mean mode for one film. */
-    private record Mean(double film, double ambient, double surface, double downward, double plane) {}
-
-    static FieldSolution solve(
-            FieldGrid grid,
-            LayerStack stack,
-            Climate climate,
-            SurfaceLaw law,
-            List<CableRun> cables,
-            boolean[][] heated) {
-        List<Plane> planes = planes(grid, stack, climate, cables);
-        double[] betaX = wavenumbers(grid.nx(), grid.width());
-        double[] betaY = wavenumbers(grid.ny(), grid.height());
-        List<double[]> bins = heatedShares(grid, planes, heated, betaX, betaY);
-        double air = climate.airKelvin();
-        double below = climate.belowKelvin();
-
+    /** Solves the open floor; the film is that of the heated part's mean. */
+    static FieldSolution open(FieldPlanes planes, SurfaceLaw law, double air, double below, boolean[][] heated) {
+        FieldGrid grid = planes.grid();
+        List<double[]> shares = planes.heatedShares(heated);
         double heatedMean = air + 5;
-        Mean mean = mean(planes, law.film(heatedMean, air), below);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            mean = mean(planes, law.film(heatedMean, air), below);
-            double found = mean.surface;
-            for (int p = 0; p < planes.size(); p++) {
-                double[] response = planes.get(p).table.surface(mean.film);
-                double[] shares = bins.get(p);
-                for (int i = 0; i < shares.length; i++) {
-                    found += shares[i] * response[i];
-                }
-            }
-            double change = found - heatedMean;
-            if (Math.abs(change) <= 1e-9) {
-                break;
+            FieldPlanes.Mean mean = planes.mean(law.film(heatedMean, air), below);
+            double change = planes.heatedMean(shares, mean) - heatedMean;
+            if (Math.abs(change) <= OPEN_TOLERANCE) {
+                double[][] modes = planes.surfaceModes(mean);
+                return new FieldSolution(grid, planes, mean, modes, GridModes.toNodes(grid, modes), Optional.empty());
             }
             heatedMean += round < 8 ? change : 0.5 * change;
         }
+        throw notFound(law);
+    }
 
-        double[][] modes = grid.empty();
-        for (Plane plane : planes) {
-            double[] response = plane.table.surface(mean.film);
-            for (int n = 0; n <= grid.ny(); n++) {
-                double[] row = modes[n];
-                double[] source = plane.modes[n];
-                double squareY = betaY[n] * betaY[n];
-                for (int m = 0; m <= grid.nx(); m++) {
-                    double beta = Math.sqrt(betaX[m] * betaX[m] + squareY);
-                    row[m] += source[m] * plane.table.value(response, beta);
+    /** Solves the floor with covers, given as resistances over the nodes; the film is that of the heated part's walking surface. */
+    static FieldSolution covered(
+            FieldPlanes planes, SurfaceLaw law, double air, double below, boolean[][] heated, double[][] resistance) {
+        FieldGrid grid = planes.grid();
+        CoverSolution covers = new CoverSolution(grid, planes.surfaceAdmittance());
+        double heatedMean = air + 5;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            FieldPlanes.Mean mean = planes.mean(law.film(heatedMean, air), below);
+            double[][] film = grid.empty();
+            for (int j = 0; j <= grid.ny(); j++) {
+                for (int i = 0; i <= grid.nx(); i++) {
+                    film[j][i] = mean.film() / (1 + mean.film() * resistance[j][i]);
                 }
             }
+            double[][] open = planes.surfaceModes(mean);
+            double[][] excess = GridModes.toNodes(grid, open);
+            for (double[] row : excess) {
+                for (int i = 0; i < row.length; i++) {
+                    row[i] -= mean.ambient();
+                }
+            }
+            double[][] rise = covers.rise(excess, film, mean.film());
+            double[][] modes = sum(open, rise);
+            double[][] surface = GridModes.toNodes(grid, modes);
+            double found = walkingMean(grid, surface, film, mean, heated);
+            if (Math.abs(found - heatedMean) <= COVERED_TOLERANCE) {
+                double[][] keptBack = planes.surfaceAdmittance();
+                for (int n = 0; n <= grid.ny(); n++) {
+                    for (int m = 0; m <= grid.nx(); m++) {
+                        keptBack[n][m] = (keptBack[n][m] + mean.film()) * rise[n][m];
+                    }
+                }
+                return new FieldSolution(
+                        grid, planes, mean, modes, surface, Optional.of(new Covered(film, open, keptBack)));
+            }
+            heatedMean = found;
         }
-        modes[0][0] = mean.surface;
-        return new FieldSolution(grid, planes, mean, modes, evaluate(grid, modes));
+        throw notFound(law);
     }
 
-    private static List<Plane> planes(FieldGrid grid, LayerStack stack, Climate climate, List<CableRun> cables) {
-        Map<Double, LineSource> byHeight = new TreeMap<>();
-        for (CableRun run : cables) {
-            byHeight.computeIfAbsent(run.cable().axisHeightMetres(), height -> new LineSource(grid))
-                    .add(run.path(), run.cable().powerSi());
-        }
-        double greatest = Math.hypot(Math.PI / grid.stepX(), Math.PI / grid.stepY());
-        List<Plane> planes = new ArrayList<>();
-        byHeight.forEach((height, source) -> {
-            ModeTransfer transfer = new ModeTransfer(stack, height, climate.filmBelowSi());
-            planes.add(new Plane(transfer, new TransferTable(transfer, greatest), source.modes()));
-        });
-        return planes;
+    private static IllegalStateException notFound(SurfaceLaw law) {
+        return new IllegalStateException(
+                "surface law '" + law.name() + "': no balance was found in " + MOST_ROUNDS + " rounds");
     }
 
-    /**
-     * The mean surface temperature over the heated nodes is a weighted sum of the layers' response at the table's steps;
-     * these are the weights, without the mean mode.
-     */
-    private static List<double[]> heatedShares(
-            FieldGrid grid, List<Plane> planes, boolean[][] heated, double[] betaX, double[] betaY) {
-        double[][] shape = grid.empty();
-        double weight = 0;
+    private static double[][] sum(double[][] a, double[][] b) {
+        double[][] sum = new double[a.length][];
+        for (int n = 0; n < a.length; n++) {
+            sum[n] = a[n].clone();
+            for (int m = 0; m < sum[n].length; m++) {
+                sum[n][m] += b[n][m];
+            }
+        }
+        return sum;
+    }
+
+    /** Mean over the heated part of the surface one walks on: on a cover, the cover's own. */
+    private static double walkingMean(
+            FieldGrid grid, double[][] surface, double[][] film, FieldPlanes.Mean mean, boolean[][] heated) {
+        double weights = 0;
+        double sum = 0;
         for (int j = 0; j <= grid.ny(); j++) {
             for (int i = 0; i <= grid.nx(); i++) {
                 if (heated[j][i]) {
-                    shape[j][i] = 1;
-                    weight += grid.weight(i, j);
+                    double weight = grid.weight(i, j);
+                    double share = mean.film() > 0 ? film[j][i] / mean.film() : 1;
+                    weights += weight;
+                    sum += weight * share * (surface[j][i] - mean.ambient());
                 }
             }
         }
-        List<double[]> bins = new ArrayList<>();
-        for (Plane plane : planes) {
-            bins.add(new double[plane.table.size()]);
-        }
-        if (weight == 0) {
-            return bins;
-        }
-        CosineTransform.transform(shape);
-        for (int p = 0; p < planes.size(); p++) {
-            TransferTable table = planes.get(p).table;
-            double[] bin = bins.get(p);
-            for (int n = 0; n <= grid.ny(); n++) {
-                double[] source = planes.get(p).modes[n];
-                double[] row = shape[n];
-                double squareY = betaY[n] * betaY[n];
-                for (int m = n == 0 ? 1 : 0; m <= grid.nx(); m++) {
-                    table.gather(bin, Math.sqrt(betaX[m] * betaX[m] + squareY), source[m] * row[m] / weight);
-                }
-            }
-        }
-        return bins;
-    }
-
-    private static Mean mean(List<Plane> planes, SurfaceLaw.Film film, double below) {
-        double h = film.coefficient();
-        double ambient = film.ambientKelvin();
-        ModeTransfer first = planes.get(0).transfer;
-        MeanBalance idle = MeanBalance.with(0, first.resistanceAbove(), first.admittanceBelow(0), h, ambient, below);
-        double surface = idle.surfaceKelvin();
-        double downward = idle.downward();
-        double planeMean = idle.planeKelvin();
-        for (Plane plane : planes) {
-            ModeTransfer.Mode mode = plane.transfer.at(0);
-            double source = plane.modes[0][0];
-            surface += source * mode.surface(h);
-            downward += source * mode.plane(h) * plane.transfer.admittanceBelow(0);
-            planeMean += source * mode.plane(h);
-        }
-        return new Mean(h, ambient, surface, downward, planeMean);
-    }
-
-    private static double[] wavenumbers(int n, double length) {
-        double[] beta = new double[n + 1];
-        for (int m = 0; m <= n; m++) {
-            beta[m] = Math.PI * m / length;
-        }
-        return beta;
-    }
-
-    /** Sums the modes on the grid. */
-    private static double[][] evaluate(FieldGrid grid, double[][] modes) {
-        double[][] values = grid.empty();
-        for (int n = 0; n <= grid.ny(); n++) {
-            double edge = n == 0 || n == grid.ny() ? 2 : 1;
-            for (int m = 0; m <= grid.nx(); m++) {
-                values[n][m] = modes[n][m] * edge * (m == 0 || m == grid.nx() ? 2 : 1);
-            }
-        }
-        CosineTransform.transform(values);
-        return values;
+        return weights > 0 ? mean.ambient() + sum / weights : mean.surface();
     }
 
     double film() {
-        return film;
+        return mean.film();
     }
 
     double ambientKelvin() {
-        return ambientKelvin;
+        return mean.ambient();
+    }
+
+    /** Film between the tile and the room at a node, under a cover with the cover's resistance. */
+    double filmAt(int i, int j) {
+        return covered.isPresent() ? covered.get().film()[j][i] : mean.film();
     }
 
     double downwardFlux() {
-        return downwardFlux;
+        return mean.downward()
+                + covered.map(c -> c.keptBack()[0][0] * planes.downwardOfSurface(mean.film()))
+                        .orElse(0.0);
     }
 
     double[][] surfaceModes() {
@@ -210,27 +176,20 @@ final class FieldSolution {
         return surfaceKelvin;
     }
 
-    /**
-     * Modes of the cables' plane. They fall off only as 1/β, so the last of them are faded out ({@code e^(−8 (β/β_max)⁴)})
-     * lest the cut rings between the cables.
-     */
+    /** Modes of the cables' plane. */
     double[][] planeModes() {
-        double[] betaX = wavenumbers(grid.nx(), grid.width());
-        double[] betaY = wavenumbers(grid.ny(), grid.height());
-        double cut = Math.min(betaX[grid.nx()], betaY[grid.ny()]);
-        double[][] modes = grid.empty();
-        for (Plane plane : planes) {
-            double[] response = plane.table.plane(film);
-            for (int n = 0; n <= grid.ny(); n++) {
-                for (int m = 0; m <= grid.nx(); m++) {
-                    double beta = Math.hypot(betaX[m], betaY[n]);
-                    double square = beta / cut * (beta / cut);
-                    modes[n][m] +=
-                            plane.modes[n][m] * plane.table.value(response, beta) * Math.exp(-8 * square * square);
-                }
-            }
-        }
-        modes[0][0] = planeMean;
-        return modes;
+        double[][] modes = planes.planeModes(mean);
+        return covered.isPresent() ? sum(modes, planeRiseModes()) : modes;
+    }
+
+    /** Modes of what the covers add in the cables' plane; nothing without covers. */
+    double[][] planeRiseModes() {
+        return covered.map(c -> planes.planeOfSurface(c.keptBack(), mean.film()))
+                .orElseGet(grid::empty);
+    }
+
+    /** The surface beside the same floor without its covers, at the same film, on the nodes. */
+    double[][] openKelvin() {
+        return covered.map(c -> GridModes.toNodes(grid, c.openModes())).orElse(surfaceKelvin);
     }
 }

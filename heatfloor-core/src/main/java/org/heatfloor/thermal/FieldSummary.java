@@ -40,8 +40,12 @@ final class FieldSummary {
                 SteadySection.celsius(sum / weight),
                 SteadySection.celsius(peak(grid, kelvin, iMax, jMax, 1)),
                 SteadySection.celsius(peak(grid, kelvin, iMin, jMin, -1)),
-                new SurfaceSummary.Spot(grid.x(iMax), grid.y(jMax)),
-                new SurfaceSummary.Spot(grid.x(iMin), grid.y(jMin)));
+                spot(grid, iMax, jMax),
+                spot(grid, iMin, jMin));
+    }
+
+    private static SurfaceSummary.Spot spot(FieldGrid grid, int i, int j) {
+        return new SurfaceSummary.Spot(Amounts.metres(grid.x(i)), Amounts.metres(grid.y(j)));
     }
 
     private static double peak(FieldGrid grid, double[][] t, int i, int j, int sign) {

@@ -15,6 +15,9 @@ public final class FloorComfort {
 
     private static final Source SOURCE = Source.document("ISO 7730:2005", "6.4, percentage dissatisfied by the floor");
 
+    /** Where the formula has its minimum, °C. */
+    private static final double LEAST_DISSATISFIED = 23.6;
+
     private FloorComfort() {}
 
     /**
@@ -30,27 +33,75 @@ public final class FloorComfort {
         return Amounts.of(100 - 94 * Math.exp(-1.387 + 0.118 * t - 0.0025 * t * t), Units.PERCENT);
     }
 
+    /** How comfortable a floor is wanted, after ISO 7730:2005, Annex A (the shares as read, the categories' names too). */
+    public enum Category {
+        /** At most 10 % dissatisfied. */
+        A(10),
+        /** At most 10 % dissatisfied. */
+        B(10),
+        /** At most 15 % dissatisfied. */
+        C(15);
+
+        private final double percent;
+
+        Category(double percent) {
+            this.percent = percent;
+        }
+
+        /**
+         * The share dissatisfied a category allows.
+         *
+         * @return the highest share
+         */
+        public Quantity<Dimensionless> mostDissatisfied() {
+            return Amounts.of(percent, Units.PERCENT);
+        }
+
+        /**
+         * What the share rests on.
+         *
+         * @return the source
+         */
+        public Source source() {
+            return Source.fromMemory(
+                    "ISO 7730:2005, Annex A, category " + name() + ", share dissatisfied by the floor");
+        }
+    }
+
     /**
-     * Judges a floor temperature against category B, under 10 % dissatisfied. The standard's rounded table allows 19 °C to
-     * 29 °C; its formula gives 12.1 % at 29 °C. This follows the formula.
+     * Judges a floor temperature by the share of people in light indoor shoes it would displease. The standard's rounded
+     * table allows 19 °C to 29 °C in categories A and B and 17 °C to 31 °C in C (from memory); its formula gives 12.1 % at
+     * 29 °C and 17.6 % at 31 °C. This follows the formula, which is the stricter at the warm end.
      *
+     * @param subject the cable or floor judged
      * @param floor floor temperature, 5 °C to 40 °C
-     * @return a note
+     * @param category the comfort wanted
+     * @return a note when met, else a warning, with the share found and the share allowed
      */
-    public static Finding judge(Quantity<Temperature> floor) {
+    public static Finding judge(String subject, Quantity<Temperature> floor, Category category) {
         Quantity<Dimensionless> share = dissatisfied(floor);
         double percent = Si.in("share", share, Units.PERCENT);
+        double celsius = Si.in("floor", floor, Units.CELSIUS);
+        boolean met = percent <= category.percent;
         return Finding.of(
-                Severity.NOTE,
-                "floor comfort",
-                HeatFindings.text(
-                        percent <= 10
-                                ? "%.1f %% of people in indoor shoes would find the floor uncomfortable."
-                                : "%.1f %% of people in indoor shoes would find the floor uncomfortable; under 10 %% is"
-                                        + " the usual aim.",
-                        percent),
+                met ? Severity.NOTE : Severity.WARNING,
+                subject,
+                met
+                        ? HeatFindings.text(
+                                "At %.1f °C, %.1f %% of people in indoor shoes would find the floor uncomfortable; category %s"
+                                        + " allows %.0f %%.",
+                                celsius, percent, category, category.percent)
+                        : HeatFindings.text(
+                                "At %.1f °C, %.1f %% of people in indoor shoes would find the floor too %s; category %s allows"
+                                        + " %.0f %%: set the thermostat %s.",
+                                celsius,
+                                percent,
+                                celsius > LEAST_DISSATISFIED ? "warm" : "cool",
+                                category,
+                                category.percent,
+                                celsius > LEAST_DISSATISFIED ? "lower" : "higher"),
                 share,
-                Amounts.of(10, Units.PERCENT),
+                category.mostDissatisfied(),
                 SOURCE);
     }
 }

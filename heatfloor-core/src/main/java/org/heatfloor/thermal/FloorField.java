@@ -1,7 +1,10 @@
 package org.heatfloor.thermal;
 
+import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
@@ -14,7 +17,8 @@ import org.heatfloor.quantity.Units;
 /**
  * Steady surface temperature of a whole floor with its cables as laid, exact for layers that are uniform over the floor:
  * the heat of the cables is written in cosine modes on the bounding rectangle with insulated edges, every mode is carried
- * through the layers, and the modes are summed on a grid of 10 mm or finer. So gaps, turns and missed corners show.
+ * through the layers, and the modes are summed on a grid of 10 mm or finer. So gaps, turns and missed corners show. Covers
+ * are no modes; their film differs from place to place, and the field is solved for it by iteration, the layers still exact.
  *
  * <p>The surface film is one number for the floor, found by the law at the mean surface temperature of the heated part.
  * Where the floor is not a rectangle, the model's floor goes on to the rectangle's edges.
@@ -29,6 +33,7 @@ public final class FloorField {
     private final FieldSolution solution;
     private final boolean[][] floorMask;
     private final boolean[][] heatedMask;
+    private final List<FloorCover> covers;
 
     FloorField(
             FieldGrid grid,
@@ -38,7 +43,8 @@ public final class FloorField {
             double heatedWithin,
             FieldSolution solution,
             boolean[][] floorMask,
-            boolean[][] heatedMask) {
+            boolean[][] heatedMask,
+            List<FloorCover> covers) {
         this.grid = grid;
         this.floor = floor;
         this.cables = cables;
@@ -47,6 +53,7 @@ public final class FloorField {
         this.solution = solution;
         this.floorMask = floorMask;
         this.heatedMask = heatedMask;
+        this.covers = covers;
     }
 
     /**
@@ -62,40 +69,41 @@ public final class FloorField {
     }
 
     /**
-     * Surface temperature at a place: the modes summed there, not interpolated.
+     * Surface temperature of the tile at a place, under a cover too: the modes summed there, not interpolated.
      *
-     * @param xMetres distance along x, metres
-     * @param yMetres distance along y, metres
+     * @param x distance along x
+     * @param y distance along y
      * @return the temperature
      * @throws IllegalArgumentException if the place lies outside the bounding rectangle
      */
-    public Quantity<Temperature> at(double xMetres, double yMetres) {
-        return SteadySection.celsius(ModeSum.at(grid, solution.surfaceModes(), xMetres, yMetres));
+    public Quantity<Temperature> at(Quantity<Length> x, Quantity<Length> y) {
+        return SteadySection.celsius(ModeSum.at(grid, solution.surfaceModes(), metres(x), metres(y)));
     }
 
     /**
      * Temperature in the plane of the cables at a place, as a floor sensor in a channel or a seal beside the cables meets
-     * it. Within one and a half grid steps of a cable it tends to the sheath's temperature and is not resolved.
+     * it. Within one and a half grid steps of a cable it tends to the sheath's temperature and is not resolved. Where cables lie
+     * at several heights, each cable's part is that in its own plane.
      *
-     * @param xMetres distance along x, metres
-     * @param yMetres distance along y, metres
+     * @param x distance along x
+     * @param y distance along y
      * @return the temperature
      * @throws IllegalArgumentException if the place lies outside the bounding rectangle
      */
-    public Quantity<Temperature> inCablePlane(double xMetres, double yMetres) {
-        return SteadySection.celsius(ModeSum.at(grid, solution.planeModes(), xMetres, yMetres));
+    public Quantity<Temperature> inCablePlane(Quantity<Length> x, Quantity<Length> y) {
+        return SteadySection.celsius(ModeSum.at(grid, solution.planeModes(), metres(x), metres(y)));
     }
 
     /**
      * What a floor sensor in the plane of the cables reads at a place, beside the surface it stands for.
      *
-     * @param xMetres distance along x, metres
-     * @param yMetres distance along y, metres
+     * @param x distance along x
+     * @param y distance along y
      * @return the reading
      * @throws IllegalArgumentException if the place lies outside the bounding rectangle
      */
-    public SensorReading sensorAt(double xMetres, double yMetres) {
-        Quantity<Temperature> reading = inCablePlane(xMetres, yMetres);
+    public SensorReading sensorAt(Quantity<Length> x, Quantity<Length> y) {
+        Quantity<Temperature> reading = inCablePlane(x, y);
         SurfaceSummary summary = heated();
         double kelvin = Si.kelvin("reading", reading);
         return new SensorReading(
@@ -154,7 +162,34 @@ public final class FloorField {
     }
 
     /**
-     * Heat into the room: the film times the surface's excess temperature, summed over the grid.
+     * The floor under each cover.
+     *
+     * @return one entry a cover, in the order given
+     * @throws IllegalArgumentException if no node of the grid lies under a cover
+     */
+    public List<CoveredPart> covered() {
+        double[][] open = solution.openKelvin();
+        double[][] plane = GridModes.toNodes(grid, solution.planeRiseModes());
+        List<CoveredPart> parts = new ArrayList<>();
+        for (FloorCover cover : covers) {
+            boolean[][] mask = cover.shape().mask(grid);
+            HeatedMask.and(mask, floorMask);
+            SurfaceSummary tile = FieldSummary.over(grid, solution.surfaceKelvin(), mask, "cover " + cover.name());
+            double rise = 0;
+            for (int j = 0; j <= grid.ny(); j++) {
+                for (int i = 0; i <= grid.nx(); i++) {
+                    rise = mask[j][i] ? Math.max(rise, plane[j][i]) : rise;
+                }
+            }
+            parts.add(new CoveredPart(
+                    cover, tile, FieldSummary.over(grid, open, mask, "cover").max(), Amounts.kelvins(rise)));
+        }
+        return List.copyOf(parts);
+    }
+
+    /**
+     * Heat into the room: the film, under covers with their resistance, times the surface's excess temperature, summed over
+     * the grid.
      *
      * @return power upwards over the bounding rectangle
      */
@@ -163,10 +198,10 @@ public final class FloorField {
         double[][] t = solution.surfaceKelvin();
         for (int j = 0; j <= grid.ny(); j++) {
             for (int i = 0; i <= grid.nx(); i++) {
-                sum += grid.weight(i, j) * (t[j][i] - solution.ambientKelvin());
+                sum += grid.weight(i, j) * solution.filmAt(i, j) * (t[j][i] - solution.ambientKelvin());
             }
         }
-        return Amounts.watts(sum * grid.cellArea() * solution.film());
+        return Amounts.watts(sum * grid.cellArea());
     }
 
     /**
@@ -194,11 +229,21 @@ public final class FloorField {
     /**
      * Mean flux of the heated part into the room.
      *
-     * @return the film times the excess of the heated part's mean temperature
+     * @return the film times the excess temperature, averaged over the heated part
      */
     public Quantity<HeatFlux> upwardFluxHeated() {
-        double excess = Si.kelvin("mean", heated().mean()) - solution.ambientKelvin();
-        return Amounts.of(excess * solution.film(), Units.WATT_PER_SQUARE_METRE);
+        double weights = 0;
+        double sum = 0;
+        double[][] t = solution.surfaceKelvin();
+        for (int j = 0; j <= grid.ny(); j++) {
+            for (int i = 0; i <= grid.nx(); i++) {
+                if (heatedMask[j][i]) {
+                    weights += grid.weight(i, j);
+                    sum += grid.weight(i, j) * solution.filmAt(i, j) * (t[j][i] - solution.ambientKelvin());
+                }
+            }
+        }
+        return Amounts.of(weights > 0 ? sum / weights : 0, Units.WATT_PER_SQUARE_METRE);
     }
 
     /**
@@ -259,16 +304,22 @@ public final class FloorField {
      * The surface on the grid, for drawing: row by row upwards from the lower left corner of the bounding rectangle,
      * edges included.
      *
-     * @return a copy, degrees Celsius; {@code NaN} outside the floor
+     * @param unit the unit wanted
+     * @return a copy in that unit; {@code NaN} outside the floor
      */
-    public double[][] celsiusGrid() {
+    public double[][] surfaceGrid(Unit<Temperature> unit) {
+        UnitConverter converter = Units.KELVIN.getConverterTo(unit);
         double[][] t = solution.surfaceKelvin();
         double[][] copy = grid.empty();
         for (int j = 0; j <= grid.ny(); j++) {
             for (int i = 0; i <= grid.nx(); i++) {
-                copy[j][i] = floorMask[j][i] ? t[j][i] - 273.15 : Double.NaN;
+                copy[j][i] = floorMask[j][i] ? converter.convert(t[j][i]) : Double.NaN;
             }
         }
         return copy;
+    }
+
+    private static double metres(Quantity<Length> place) {
+        return Si.in("place", place, Units.METRE);
     }
 }

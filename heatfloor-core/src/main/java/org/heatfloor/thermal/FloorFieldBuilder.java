@@ -24,6 +24,8 @@ public final class FloorFieldBuilder {
     private SurfaceLaw law = SurfaceLaws.floorCurve();
     private double resolution = COARSEST_STEP;
     private Optional<Double> heatedWithin = Optional.empty();
+    private final List<FloorCover> covers = new ArrayList<>();
+    private Optional<StuddedLayer> studs = Optional.empty();
 
     FloorFieldBuilder(BuildUp buildUp, Climate climate, FloorShape floor) {
         this.buildUp = buildUp;
@@ -79,6 +81,30 @@ public final class FloorFieldBuilder {
     }
 
     /**
+     * Lays a rug, a mat or furniture without feet on the floor. Where covers overlap their resistances add.
+     *
+     * @param cover the cover; what lies beyond the floor's bounding rectangle does nothing
+     * @return this builder
+     */
+    public FloorFieldBuilder cover(FloorCover cover) {
+        covers.add(cover);
+        return this;
+    }
+
+    /**
+     * Says that the heated layer is a studded membrane. Its conductivity is replaced by the parallel mixture, and every
+     * mode of the surface is made stronger or weaker as the studs beside a straight cable make it, see {@link
+     * StuddedLayer}; in turns that is an approximation.
+     *
+     * @param studded the studs
+     * @return this builder
+     */
+    public FloorFieldBuilder studs(StuddedLayer studded) {
+        this.studs = Optional.of(studded);
+        return this;
+    }
+
+    /**
      * Sets the coarsest step of the grid, 10 mm if not called; a shallow cable makes the grid finer by itself.
      *
      * @param step 0.5 mm to 10 mm
@@ -93,13 +119,15 @@ public final class FloorFieldBuilder {
      * Solves the field.
      *
      * @return the field
-     * @throws IllegalArgumentException if no cable was given or the grid would have more than 8 million nodes
+     * @throws IllegalArgumentException if no cable was given, the grid would have more than 8 million nodes, or studs were
+     *     given that are not as high as the heated layer is thick or leave a cable no channel
+     * @throws IllegalStateException if no film balances the surface law; no law of {@link SurfaceLaws} is known to do that
      */
     public FloorField solve() {
         if (cables.isEmpty()) {
             throw new IllegalArgumentException("cables: none was given; at least one is expected");
         }
-        LayerStack stack = LayerStack.of(buildUp);
+        LayerStack stack = LayerStack.of(studs.map(s -> s.homogenised(buildUp)).orElse(buildUp));
         double step = resolution;
         double length = 0;
         for (CableRun run : cables) {
@@ -118,7 +146,22 @@ public final class FloorFieldBuilder {
         double within = heatedWithin.orElse(length > 0 ? floor.areaSquareMetres() / length / 2 : width);
         boolean[][] floorMask = floor.mask(grid);
         boolean[][] heatedMask = HeatedMask.near(grid, floorMask, cables, within);
-        FieldSolution solution = FieldSolution.solve(grid, stack, climate, law, cables, heatedMask);
-        return new FloorField(grid, floor, List.copyOf(cables), law, within, solution, floorMask, heatedMask);
+        FieldPlanes planes = new FieldPlanes(grid, stack, climate, cables, studFactor(2 * within));
+        double air = climate.airKelvin();
+        double below = climate.belowKelvin();
+        FieldSolution solution = covers.isEmpty()
+                ? FieldSolution.open(planes, law, air, below, heatedMask)
+                : FieldSolution.covered(planes, law, air, below, heatedMask, CoverMap.resistance(grid, covers));
+        return new FloorField(
+                grid, floor, List.copyOf(cables), law, within, solution, floorMask, heatedMask, List.copyOf(covers));
+    }
+
+    private StudFactor studFactor(double evenSpacing) {
+        if (studs.isEmpty()) {
+            return StudFactor.none();
+        }
+        StuddedLayer studded = studs.get();
+        cables.forEach(run -> studded.checkFits(buildUp, run.cable()));
+        return studded.factor(buildUp, climate, law, cables.get(0).cable(), evenSpacing);
     }
 }

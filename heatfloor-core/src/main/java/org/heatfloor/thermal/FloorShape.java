@@ -4,10 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.Units;
 
-/** A polygon on the floor with holes, in metres; a point is inside when it is inside an odd number of rings. */
+/** A polygon on the floor with holes; a point is inside when it is inside an odd number of rings. */
 public final class FloorShape {
 
     private final List<double[][]> rings;
@@ -19,16 +24,17 @@ public final class FloorShape {
     /**
      * A polygon with holes.
      *
-     * @param outlineMetres corners of the outline, {@code {x, y}} in metres; the closing corner may be repeated or not
-     * @param holesMetres corners of each hole
+     * @param outline corners of the outline, {@code {x, y}}; the closing corner may be repeated or not
+     * @param holes corners of each hole
+     * @param unit unit of the corners' numbers
      * @return the shape
      * @throws IllegalArgumentException if a ring has fewer than three corners or a corner is not a pair of finite numbers
      */
-    public static FloorShape of(double[][] outlineMetres, List<double[][]> holesMetres) {
+    public static FloorShape of(double[][] outline, List<double[][]> holes, Unit<Length> unit) {
         List<double[][]> rings = new ArrayList<>();
-        rings.add(copy("outline", outlineMetres, 3));
-        for (double[][] hole : holesMetres) {
-            rings.add(copy("hole", hole, 3));
+        rings.add(metres("outline", outline, 3, unit));
+        for (double[][] hole : holes) {
+            rings.add(metres("hole", hole, 3, unit));
         }
         return new FloorShape(List.copyOf(rings));
     }
@@ -36,19 +42,25 @@ public final class FloorShape {
     /**
      * A rectangle along the axes.
      *
-     * @param x0 left, metres
-     * @param y0 lower, metres
-     * @param x1 right, metres
-     * @param y1 upper, metres
+     * @param x0 left
+     * @param y0 lower
+     * @param x1 right
+     * @param y1 upper
      * @return the shape
      * @throws IllegalArgumentException if it is not wider and higher than 0
      */
-    public static FloorShape rectangle(double x0, double y0, double x1, double y1) {
-        if (!(x1 > x0 && y1 > y0)) {
+    public static FloorShape rectangle(
+            Quantity<Length> x0, Quantity<Length> y0, Quantity<Length> x1, Quantity<Length> y1) {
+        double left = Si.in("rectangle left", x0, Units.METRE);
+        double lower = Si.in("rectangle lower", y0, Units.METRE);
+        double right = Si.in("rectangle right", x1, Units.METRE);
+        double upper = Si.in("rectangle upper", y1, Units.METRE);
+        if (!(right > left && upper > lower)) {
             throw new IllegalArgumentException("rectangle: " + x0 + " " + y0 + " to " + x1 + " " + y1
                     + " was given; right of left and upper above lower are expected");
         }
-        return of(new double[][] {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}}, List.of());
+        return of(
+                new double[][] {{left, lower}, {right, lower}, {right, upper}, {left, upper}}, List.of(), Units.METRE);
     }
 
     /**
@@ -135,6 +147,17 @@ public final class FloorShape {
         return twice / 2;
     }
 
+    /** Corners in a unit as a copy in metres. */
+    static double[][] metres(String what, double[][] corners, int least, Unit<Length> unit) {
+        UnitConverter converter = unit.getConverterTo(Units.METRE);
+        double[][] copy = copy(what, corners, least);
+        for (double[] corner : copy) {
+            corner[0] = converter.convert(corner[0]);
+            corner[1] = converter.convert(corner[1]);
+        }
+        return copy;
+    }
+
     static double[][] copy(String what, double[][] corners, int least) {
         if (corners.length < least || corners.length > 1_000_000) {
             throw new IllegalArgumentException(
@@ -145,7 +168,7 @@ public final class FloorShape {
             double[] corner = corners[i];
             if (corner.length < 2 || !Double.isFinite(corner[0]) || !Double.isFinite(corner[1])) {
                 throw new IllegalArgumentException(what + ": corner " + i + " is " + Arrays.toString(corner)
-                        + "; two finite numbers of metres are expected");
+                        + "; two finite numbers are expected");
             }
             copy[i] = new double[] {corner[0], corner[1]};
         }

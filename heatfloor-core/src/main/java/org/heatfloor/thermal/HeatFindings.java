@@ -132,7 +132,7 @@ public final class HeatFindings {
                         : "The floor is outside the range of the " + law.name()
                                 + "; its surface temperatures are an estimate.",
                 surfaceMean,
-                law.source());
+                inside ? law.source() : law.rangeSource());
     }
 
     static String text(String pattern, Object... values) {

@@ -12,22 +12,17 @@ import org.heatfloor.quantity.Units;
 
 /**
  * How the mean surface temperature rises at full power: the layers in one dimension, finite volumes through the depth and
- * exact in time. The surface film is held at what the law gives for the steady state.
+ * exact in time for one film. The surface law is kept as the floor warms: what its film differs from the steady one is heat
+ * at the surface, taken as even over steps that grow by a thirtieth.
  */
 public final class HeatUp {
 
-    private static final double LONGEST_SECONDS = 3.2e9;
-
-    private final ThermalColumn column;
+    private final HeatUpPath path;
     private final double reference;
-    private final double[] start;
-    private final double[] end;
 
-    private HeatUp(ThermalColumn column, double reference, double[] start, double[] end) {
-        this.column = column;
+    private HeatUp(HeatUpPath path, double reference) {
+        this.path = path;
         this.reference = reference;
-        this.start = start;
-        this.end = end;
     }
 
     /**
@@ -51,10 +46,11 @@ public final class HeatUp {
         double below = climate.belowKelvin();
         MeanBalance steady =
                 MeanBalance.solve(flux, transfer.resistanceAbove(), transfer.admittanceBelow(0), law, air, below);
-        ThermalColumn column = ThermalColumn.of(
-                stack, cable.axisHeightMetres(), Math.max(steady.film(), 1e-6), climate.filmBelowSi(), 0);
+        double film = Math.max(steady.film(), 1e-6);
+        ThermalColumn column = ThermalColumn.of(stack, cable.axisHeightMetres(), film, climate.filmBelowSi(), 0);
         double[] end = column.steady(flux, steady.ambientKelvin() - air, below - air);
-        return new HeatUp(column, air, column.uniform(0), end);
+        FilmExcess excess = new FilmExcess(law, air, film, steady.ambientKelvin());
+        return new HeatUp(new HeatUpPath(column, excess, column.uniform(0), end), air);
     }
 
     /**
@@ -65,15 +61,7 @@ public final class HeatUp {
      * @throws IllegalArgumentException if the temperature is not absolute
      */
     public HeatUp fromSetback(Quantity<Temperature> surface) {
-        double rise = Si.kelvin("surface", surface) - reference;
-        double[] unit = column.steady(1, 0, 0);
-        double full = column.surface(end);
-        double watts = (rise - full) / column.surface(unit);
-        double[] held = new double[end.length];
-        for (int i = 0; i < end.length; i++) {
-            held[i] = end[i] + watts * unit[i];
-        }
-        return new HeatUp(column, reference, held, end);
+        return new HeatUp(path.heldAt(Si.kelvin("surface", surface) - reference), reference);
     }
 
     /**
@@ -84,7 +72,7 @@ public final class HeatUp {
      * @throws IllegalArgumentException if the time is negative
      */
     public Quantity<Temperature> surfaceAfter(Quantity<Time> time) {
-        return SteadySection.celsius(reference + rise(Si.notNegative("time", time, Units.SECOND)));
+        return SteadySection.celsius(reference + path.rise(Si.notNegative("time", time, Units.SECOND)));
     }
 
     /**
@@ -93,7 +81,7 @@ public final class HeatUp {
      * @return the steady mean
      */
     public Quantity<Temperature> steadySurface() {
-        return SteadySection.celsius(reference + column.surface(end));
+        return SteadySection.celsius(reference + path.endRise());
     }
 
     /**
@@ -109,9 +97,9 @@ public final class HeatUp {
             throw new IllegalArgumentException(
                     "share: " + share + " was given; more than 0 and less than 1 is expected");
         }
-        double from = column.surface(start);
-        double to = column.surface(end);
-        return to > from ? timeToRise(from + s * (to - from)) : Optional.empty();
+        double from = path.rise(0);
+        double to = path.endRise();
+        return to > from ? path.timeTo(from + s * (to - from)).map(Amounts::seconds) : Optional.empty();
     }
 
     /**
@@ -122,7 +110,7 @@ public final class HeatUp {
      * @throws IllegalArgumentException if the temperature is not absolute
      */
     public Optional<Quantity<Time>> timeTo(Quantity<Temperature> surface) {
-        return timeToRise(Si.kelvin("surface", surface) - reference);
+        return path.timeTo(Si.kelvin("surface", surface) - reference).map(Amounts::seconds);
     }
 
     /**
@@ -131,37 +119,6 @@ public final class HeatUp {
      * @return the time constant
      */
     public Quantity<Time> slowestTimeConstant() {
-        return Amounts.seconds(column.slowestSeconds());
-    }
-
-    private Optional<Quantity<Time>> timeToRise(double target) {
-        if (rise(0) >= target) {
-            return Optional.of(Amounts.seconds(0));
-        }
-        if (!(column.surface(end) > target)) {
-            return Optional.empty();
-        }
-        double low = 0;
-        double high = 1;
-        while (rise(high) < target) {
-            low = high;
-            high *= 1.2;
-            if (high > LONGEST_SECONDS) {
-                return Optional.empty();
-            }
-        }
-        for (int i = 0; i < 60; i++) {
-            double middle = 0.5 * (low + high);
-            if (rise(middle) < target) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return Optional.of(Amounts.seconds(high));
-    }
-
-    private double rise(double seconds) {
-        return column.surface(column.after(start, end, seconds));
+        return Amounts.seconds(path.slowestSeconds());
     }
 }

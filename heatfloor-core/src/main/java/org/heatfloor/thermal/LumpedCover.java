@@ -14,11 +14,18 @@ import org.heatfloor.quantity.Units;
 /**
  * Layers over a perfect insulation taken as one lump: {@code ΔT = (q/h)·(1 − exp(−t/τ))}, {@code τ = C/h} (from memory:
  * heat transfer textbooks, lumped capacity). A quick lower bound; {@link HeatUp} is the real thing.
- *
- * @param capacity heat capacity of a square metre, J/(m²·K)
- * @param film film coefficient, W/(m²·K)
  */
-public record LumpedCover(double capacity, double film) {
+public final class LumpedCover {
+
+    /** Heat capacity of a square metre, J/(m²·K). */
+    private final double capacity;
+    /** Film coefficient, W/(m²·K). */
+    private final double film;
+
+    private LumpedCover(double capacity, double film) {
+        this.capacity = capacity;
+        this.film = film;
+    }
 
     /**
      * Lumps layers.
@@ -65,5 +72,10 @@ public record LumpedCover(double capacity, double film) {
         double q = Si.positive("flux", flux, Units.WATT_PER_SQUARE_METRE);
         double share = Si.notNegative("rise", rise, Units.KELVIN_DIFFERENCE) * film / q;
         return share < 1 ? Optional.of(Amounts.seconds(-capacity / film * Math.log1p(-share))) : Optional.empty();
+    }
+
+    /** Heat capacity of a square metre, J/(m²·K). */
+    double capacity() {
+        return capacity;
     }
 }

@@ -17,7 +17,7 @@ record MeanBalance(
 
     /**
      * Solves {@code q″ = up + down} for a law whose film depends on the surface temperature: the film is iterated, each
-     * round halving its step with the last.
+     * round halving its step with the last. A law that never settles, none of {@link SurfaceLaws} does so, throws.
      */
     static MeanBalance solve(
             double sourceFlux,
@@ -38,8 +38,8 @@ record MeanBalance(
             // Laws rise with |Δθ|, so the plain step overshoots and its mean with the old value draws in.
             surface += round < 4 ? step : 0.5 * step;
         }
-        SurfaceLaw.Film film = law.film(surface, air);
-        return with(sourceFlux, resistanceAbove, admittanceBelow, film.coefficient(), film.ambientKelvin(), below);
+        throw new IllegalStateException(
+                "surface law '" + law.name() + "': no balance was found in " + MOST_ROUNDS + " rounds");
     }
 
     /** The balance for a film already known. */

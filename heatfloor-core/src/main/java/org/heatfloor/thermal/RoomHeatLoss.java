@@ -2,7 +2,10 @@ package org.heatfloor.thermal;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Volume;
 import org.heatfloor.quantity.Amounts;
@@ -18,9 +21,12 @@ import org.heatfloor.quantity.Units;
  *
  * @param fabric walls, windows, roof and floor
  * @param volume air volume
- * @param airChangesPerHour air changes an hour, 0 or more
+ * @param airChange air changes a time, 0 to 100 an hour, see {@link #CHANGES_PER_HOUR}
  */
-public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, double airChangesPerHour) {
+public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, Quantity<Frequency> airChange) {
+
+    /** One air change an hour. */
+    public static final Unit<Frequency> CHANGES_PER_HOUR = Units.HERTZ.divide(3600);
 
     private static final double AIR_WATT_HOURS = 0.34;
 
@@ -33,7 +39,10 @@ public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, double
      * @param factor temperature factor, 1 against outdoor air, less against unheated rooms
      */
     public record Element(
-            String name, Quantity<Area> area, Quantity<HeatTransferCoefficient> transmittance, double factor) {
+            String name,
+            Quantity<Area> area,
+            Quantity<HeatTransferCoefficient> transmittance,
+            Quantity<Dimensionless> factor) {
 
         /**
          * Checks the figures.
@@ -47,9 +56,7 @@ public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, double
         public Element {
             Si.notNegative(name + " area", area, Units.SQUARE_METRE);
             Si.notNegative(name + " transmittance", transmittance, Units.WATT_PER_SQUARE_METRE_KELVIN);
-            if (!(factor >= 0 && factor <= 1)) {
-                throw new IllegalArgumentException(name + " factor: " + factor + " was given; 0 to 1 is expected");
-            }
+            Si.within(name + " factor", factor, Units.ONE, 0, 1);
         }
     }
 
@@ -58,16 +65,13 @@ public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, double
      *
      * @param fabric walls, windows, roof and floor
      * @param volume air volume
-     * @param airChangesPerHour air changes an hour, 0 or more
-     * @throws IllegalArgumentException if volume or air changes are negative or not finite
+     * @param airChange air changes a time, 0 to 100 an hour, see {@link #CHANGES_PER_HOUR}
+     * @throws IllegalArgumentException if the volume is negative or the air changes not 0 to 100 an hour
      */
     public RoomHeatLoss {
         fabric = List.copyOf(fabric);
         Si.notNegative("volume", volume, Units.CUBIC_METRE);
-        if (!(airChangesPerHour >= 0 && airChangesPerHour <= 100)) {
-            throw new IllegalArgumentException(
-                    "airChangesPerHour: " + airChangesPerHour + " was given; 0 to 100 is expected");
-        }
+        Si.within("airChange", airChange, CHANGES_PER_HOUR, 0, 100);
     }
 
     /**
@@ -80,7 +84,7 @@ public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, double
         for (Element e : fabric) {
             sum += Si.in("area", e.area(), Units.SQUARE_METRE)
                     * Si.in("transmittance", e.transmittance(), Units.WATT_PER_SQUARE_METRE_KELVIN)
-                    * e.factor();
+                    * Si.in("factor", e.factor(), Units.ONE);
         }
         return Amounts.of(sum, Units.WATT_PER_KELVIN);
     }
@@ -92,7 +96,10 @@ public record RoomHeatLoss(List<Element> fabric, Quantity<Volume> volume, double
      */
     public Quantity<HeatLossCoefficient> ventilation() {
         return Amounts.of(
-                AIR_WATT_HOURS * airChangesPerHour * Si.in("volume", volume, Units.CUBIC_METRE), Units.WATT_PER_KELVIN);
+                AIR_WATT_HOURS
+                        * Si.in("airChange", airChange, CHANGES_PER_HOUR)
+                        * Si.in("volume", volume, Units.CUBIC_METRE),
+                Units.WATT_PER_KELVIN);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.heatfloor.thermal;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
@@ -12,22 +13,22 @@ import org.heatfloor.quantity.Units;
 /** Materials of a seal ring at a toilet flange, with the lower end of their softening range. */
 public enum SealMaterial {
     /** Petrolatum and blends rich in it: melting range from 38 °C. */
-    PETROLATUM(38, Source.Kind.DOCUMENT, "USP monograph Petrolatum, melting range 38 to 60 °C"),
+    PETROLATUM(38, Source.document("USP 32 (2009)", "monograph Petrolatum, melting range class III, 38 to 60 °C")),
     /** Paraffin: congealing range from 47 °C. */
-    PARAFFIN(47, Source.Kind.DOCUMENT, "USP-NF monograph Paraffin, congealing range 47 to 65 °C"),
+    PARAFFIN(47, Source.document("NF 23 (2005)", "monograph Paraffin, congealing range 47 to 65 °C")),
     /** Beeswax: drop point from 61 °C. */
-    BEESWAX(61, Source.Kind.FROM_MEMORY, "European Pharmacopoeia, drop point 61 to 66 °C"),
+    BEESWAX(61, Source.fromMemory("European Pharmacopoeia, drop point 61 to 66 °C; seen in a secondary copy")),
     /** Microcrystalline wax: from about 66 °C. */
-    MICROCRYSTALLINE_WAX(66, Source.Kind.FROM_MEMORY, "microcrystalline wax, melting range about 66 to 85 °C");
+    MICROCRYSTALLINE_WAX(66, Source.fromMemory("microcrystalline wax, melting range about 66 to 85 °C"));
 
     private final double softens;
-    private final Source.Kind kind;
-    private final String text;
+    // A record of an enum and a text.
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final Source source;
 
-    SealMaterial(double softens, Source.Kind kind, String text) {
+    SealMaterial(double softens, Source source) {
         this.softens = softens;
-        this.kind = kind;
-        this.text = text;
+        this.source = source;
     }
 
     /**
@@ -45,7 +46,7 @@ public enum SealMaterial {
      * @return the source
      */
     public Source source() {
-        return new Source(kind, text);
+        return source;
     }
 
     /**
@@ -53,15 +54,15 @@ public enum SealMaterial {
      *
      * @param subject the keep-out's name
      * @param field the floor
-     * @param xMetres distance along x, metres
-     * @param yMetres distance along y, metres
+     * @param x distance along x
+     * @param y distance along y
      * @return a note when the seal stays below its softening range, else a warning
      * @throws IllegalArgumentException if the place lies outside the floor's bounding rectangle
      */
-    public Finding judge(String subject, FloorField field, double xMetres, double yMetres) {
+    public Finding judge(String subject, FloorField field, Quantity<Length> x, Quantity<Length> y) {
         double found = Math.max(
-                Si.in("surface", field.at(xMetres, yMetres), Units.CELSIUS),
-                Si.in("plane", field.inCablePlane(xMetres, yMetres), Units.CELSIUS));
+                Si.in("surface", field.at(x, y), Units.CELSIUS),
+                Si.in("plane", field.inCablePlane(x, y), Units.CELSIUS));
         boolean firm = found < softens;
         return Finding.of(
                 firm ? Severity.NOTE : Severity.WARNING,

@@ -5,39 +5,48 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.HeatLossCoefficient;
 import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.TemperatureDifference;
 import org.heatfloor.quantity.Units;
 
 /**
  * Energy of a heating season by degree hours: a room losing {@code H} W/K needs {@code H·Σ(θi − θe)⁺·Δt}; the floor draws
  * that over its upward share, since the heat lost downwards is paid as well.
- *
- * @param kelvinHours degree hours, K·h, 0 or more
  */
-public record SeasonEnergy(double kelvinHours) {
+public final class SeasonEnergy {
 
-    /**
-     * Checks the figure.
-     *
-     * @param kelvinHours degree hours, K·h, 0 or more
-     * @throws IllegalArgumentException if it is negative or not finite
-     */
-    public SeasonEnergy {
-        if (!(kelvinHours >= 0 && kelvinHours < 1e9)) {
-            throw new IllegalArgumentException("kelvinHours: " + kelvinHours + " was given; 0 or more is expected");
-        }
+    private final double kelvinHours;
+
+    private SeasonEnergy(double kelvinHours) {
+        this.kelvinHours = kelvinHours;
     }
 
     /**
-     * From degree days.
+     * From a mean temperature difference over a time. So many degree days are that many kelvins over one day, so many degree
+     * hours that many over one hour.
      *
-     * @param kelvinDays degree days, K·d
-     * @return 24 times as many degree hours
+     * @param difference mean of indoor less outdoor temperature over the time, 0 or more
+     * @param time the time, 0 or more
+     * @return their product as degree hours
+     * @throws IllegalArgumentException if one is negative
      */
-    public static SeasonEnergy ofDegreeDays(double kelvinDays) {
-        return new SeasonEnergy(24 * kelvinDays);
+    public static SeasonEnergy of(Quantity<TemperatureDifference> difference, Quantity<Time> time) {
+        return new SeasonEnergy(Si.notNegative("difference", difference, Units.KELVIN_DIFFERENCE)
+                * Si.notNegative("time", time, Units.HOUR));
+    }
+
+    /**
+     * The mean difference that gives the same degree hours over a time.
+     *
+     * @param time the time, above 0
+     * @return degree hours over the time
+     * @throws IllegalArgumentException if the time is not above 0
+     */
+    public Quantity<TemperatureDifference> meanOver(Quantity<Time> time) {
+        return Amounts.kelvins(kelvinHours / Si.positive("time", time, Units.HOUR));
     }
 
     /**

@@ -1,12 +1,14 @@
 package org.heatfloor.thermal;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 
 /**
- * Textbook conduction shape factors a metre of cable, {@code Q = S·k·ΔT}; a hand check on the series. Incropera,
+ * Textbook conduction shape factors a metre of cable, a pure number, {@code Q = S·k·ΔT}; a hand check on the series. Incropera,
  * Fundamentals of Heat and Mass Transfer, Table 4.1; the row also in Çengel and Holman.
  */
 public final class ShapeFactor {
@@ -21,7 +23,7 @@ public final class ShapeFactor {
      * @return the shape factor a metre
      * @throws IllegalArgumentException if the cable is not wholly buried
      */
-    public static double buried(Quantity<Length> diameter, Quantity<Length> depth) {
+    public static Quantity<Dimensionless> buried(Quantity<Length> diameter, Quantity<Length> depth) {
         double d = Si.positive("diameter", diameter, Units.METRE);
         double z = Si.positive("depth", depth, Units.METRE);
         if (!(z > d / 2)) {
@@ -29,7 +31,7 @@ public final class ShapeFactor {
                     "depth: " + depth + " was given; more than half of " + diameter + " is expected");
         }
         double ratio = 2 * z / d;
-        return 2 * Math.PI / Math.log(ratio + Math.sqrt(ratio * ratio - 1));
+        return Amounts.of(2 * Math.PI / Math.log(ratio + Math.sqrt(ratio * ratio - 1)), Units.ONE);
     }
 
     /**
@@ -40,14 +42,14 @@ public final class ShapeFactor {
      * @return the shape factor a metre
      * @throws IllegalArgumentException if the cable is too shallow for the short form
      */
-    public static double deeplyBuried(Quantity<Length> diameter, Quantity<Length> depth) {
+    public static Quantity<Dimensionless> deeplyBuried(Quantity<Length> diameter, Quantity<Length> depth) {
         double d = Si.positive("diameter", diameter, Units.METRE);
         double z = Si.positive("depth", depth, Units.METRE);
         if (!(z > 1.5 * d)) {
             throw new IllegalArgumentException(
                     "depth: " + depth + " was given; more than 1.5 times " + diameter + " is expected");
         }
-        return 2 * Math.PI / Math.log(4 * z / d);
+        return Amounts.of(2 * Math.PI / Math.log(4 * z / d), Units.ONE);
     }
 
     /**
@@ -58,14 +60,14 @@ public final class ShapeFactor {
      * @return the shape factor a metre
      * @throws IllegalArgumentException if the planes are too near
      */
-    public static double betweenPlanes(Quantity<Length> diameter, Quantity<Length> distance) {
+    public static Quantity<Dimensionless> betweenPlanes(Quantity<Length> diameter, Quantity<Length> distance) {
         double d = Si.positive("diameter", diameter, Units.METRE);
         double z = Si.positive("distance", distance, Units.METRE);
         if (!(z > d)) {
             throw new IllegalArgumentException(
                     "distance: " + distance + " was given; more than " + diameter + " is expected");
         }
-        return 2 * Math.PI / Math.log(8 * z / (Math.PI * d));
+        return Amounts.of(2 * Math.PI / Math.log(8 * z / (Math.PI * d)), Units.ONE);
     }
 
     /**
@@ -77,7 +79,8 @@ public final class ShapeFactor {
      * @return the shape factor a metre of one cable
      * @throws IllegalArgumentException if the cables are too near each other or not buried
      */
-    public static double row(Quantity<Length> diameter, Quantity<Length> spacing, Quantity<Length> depth) {
+    public static Quantity<Dimensionless> row(
+            Quantity<Length> diameter, Quantity<Length> spacing, Quantity<Length> depth) {
         double d = Si.positive("diameter", diameter, Units.METRE);
         double w = Si.positive("spacing", spacing, Units.METRE);
         double z = Si.positive("depth", depth, Units.METRE);
@@ -85,6 +88,6 @@ public final class ShapeFactor {
             throw new IllegalArgumentException("row: spacing " + spacing + " and depth " + depth
                     + " were given; more than 1.5 and 0.5 times " + diameter + " are expected");
         }
-        return 2 * Math.PI / Math.log(2 * w / (Math.PI * d) * Math.sinh(2 * Math.PI * z / w));
+        return Amounts.of(2 * Math.PI / Math.log(2 * w / (Math.PI * d) * Math.sinh(2 * Math.PI * z / w)), Units.ONE);
     }
 }

@@ -3,7 +3,8 @@ package org.heatfloor.thermal;
 /**
  * The floor in time as a thermostat meets it: the mean mode and the slowest modes across the cables. The sensor lies midway
  * between two cables in their plane. The modes left out even out within seconds; they alternate in sign, so the last mode
- * kept counts half.
+ * kept counts half. The surface law is kept step by step: what its film differs from that at steady full power is heat at
+ * the surface of the mean mode.
  */
 final class SlowModes {
 
@@ -14,6 +15,8 @@ final class SlowModes {
     private final double[][] off = new double[MODES + 1][];
     private final double[][] decay = new double[MODES + 1][];
     private final double[][] state = new double[MODES + 1][];
+    private final double[] surfaceUnit;
+    private final FilmExcess excess;
     private final double air;
     private final double stepSeconds;
 
@@ -32,6 +35,7 @@ final class SlowModes {
         MeanBalance balance = MeanBalance.solve(
                 flux, transfer.resistanceAbove(), transfer.admittanceBelow(0), law, air, climate.belowKelvin());
         double film = Math.max(balance.film(), 1e-6);
+        this.excess = new FilmExcess(law, air, film, balance.ambientKelvin());
         double ambient = balance.ambientKelvin() - air;
         double below = climate.belowKelvin() - air;
         for (int n = 0; n <= MODES; n++) {
@@ -41,6 +45,7 @@ final class SlowModes {
             decay[n] = columns[n].decay(stepSeconds);
             state[n] = off[n].clone();
         }
+        this.surfaceUnit = columns[0].steadyOfSurface();
     }
 
     /** Starts from the steady state in which the sensor holds a temperature, as far as power allows. */
@@ -56,7 +61,10 @@ final class SlowModes {
     }
 
     void step(boolean powered) {
-        for (int n = 0; n <= MODES; n++) {
+        double[] meanGoal =
+                ThermalColumn.sum(powered ? on[0] : off[0], excess.at(columns[0].surface(state[0])), surfaceUnit);
+        ThermalColumn.approach(state[0], meanGoal, decay[0]);
+        for (int n = 1; n <= MODES; n++) {
             ThermalColumn.approach(state[n], powered ? on[n] : off[n], decay[n]);
         }
     }
@@ -85,7 +93,11 @@ final class SlowModes {
     /** Sensor after some seconds of full power from here. */
     double sensorAfter(double seconds) {
         double[][] later = new double[MODES + 1][];
-        for (int n = 0; n <= MODES; n++) {
+        double now = excess.at(columns[0].surface(state[0]));
+        double[] first = columns[0].after(state[0], ThermalColumn.sum(on[0], now, surfaceUnit), seconds);
+        double mean = 0.5 * (now + excess.at(columns[0].surface(first)));
+        later[0] = columns[0].after(state[0], ThermalColumn.sum(on[0], mean, surfaceUnit), seconds);
+        for (int n = 1; n <= MODES; n++) {
             later[n] = columns[n].after(state[n], on[n], seconds);
         }
         return sensor(later);

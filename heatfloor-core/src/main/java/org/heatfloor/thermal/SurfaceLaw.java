@@ -7,6 +7,7 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.HeatFlux;
 import org.heatfloor.quantity.HeatTransferCoefficient;
 import org.heatfloor.quantity.Si;
+import org.heatfloor.quantity.TemperatureDifference;
 import org.heatfloor.quantity.Units;
 
 /**
@@ -19,13 +20,21 @@ public final class SurfaceLaw {
     private final Source source;
     private final double leastDifference;
     private final double mostDifference;
+    private final Source rangeSource;
     private final FilmFunction function;
 
-    SurfaceLaw(String name, Source source, double leastDifference, double mostDifference, FilmFunction function) {
+    SurfaceLaw(
+            String name,
+            Source source,
+            double leastDifference,
+            double mostDifference,
+            String range,
+            FilmFunction function) {
         this.name = name;
         this.source = source;
         this.leastDifference = leastDifference;
         this.mostDifference = mostDifference;
+        this.rangeSource = Source.derived(range);
         this.function = function;
     }
 
@@ -84,8 +93,34 @@ public final class SurfaceLaw {
     }
 
     /**
-     * Whether this library uses the law for this pair of temperatures without a warning; no published range was read, see
-     * {@link SurfaceLaws}.
+     * Least difference of surface and room temperature at which this library uses the law without a warning.
+     *
+     * @return the lower end of the range
+     */
+    public Quantity<TemperatureDifference> leastDifference() {
+        return Amounts.kelvins(leastDifference);
+    }
+
+    /**
+     * Greatest difference of surface and room temperature at which this library uses the law without a warning.
+     *
+     * @return the upper end of the range
+     */
+    public Quantity<TemperatureDifference> mostDifference() {
+        return Amounts.kelvins(mostDifference);
+    }
+
+    /**
+     * What the range rests on: no published range was read, so it is this library's own choice and says so.
+     *
+     * @return the source of the range
+     */
+    public Source rangeSource() {
+        return rangeSource;
+    }
+
+    /**
+     * Whether this library uses the law for this pair of temperatures without a warning.
      *
      * @param surface mean temperature of the surface
      * @param air room temperature

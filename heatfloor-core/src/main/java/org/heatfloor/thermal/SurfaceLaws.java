@@ -19,14 +19,17 @@ import org.heatfloor.quantity.Units;
  */
 public final class SurfaceLaws {
 
-    private static final Source RADIATION =
-            Source.document("ASHRAE Handbook HVAC Systems and Equipment", "ch. 6, eq. 4");
+    private static final Source RADIATION = Source.fromMemory("ASHRAE Handbook HVAC Systems and Equipment 2012, ch. 6,"
+            + " eq. 4; formula seen in lecture notes that quote it, edition recalled");
 
     private static final Source HANDBOOK_PAIR = Source.fromMemory(
-            "ASHRAE Handbook HVAC Systems and Equipment, ch. 6: convection recalled, radiation as in eq. 4");
+            "ASHRAE Handbook HVAC Systems and Equipment 2012, ch. 6 (edition recalled): convection recalled, radiation as in eq. 4");
 
     /** The formulas stand in a secondary text; the papers were not read. */
     private static final String RECALLED = "; the formula was seen in a secondary text, title and volume are recalled";
+
+    private static final String PAIR_RANGE =
+            "this library's own range: twice the span of the surface limits; none published was read";
 
     private SurfaceLaws() {}
 
@@ -39,9 +42,11 @@ public final class SurfaceLaws {
     public static SurfaceLaw floorCurve() {
         return new SurfaceLaw(
                 "floor characteristic curve",
-                Source.fromMemory("EN 1264-2, clause 6, and ISO 11855-2: q = 8.92·Δθ^1.1"),
+                Source.fromMemory(
+                        "EN 1264-2:2008+A1:2012, clause 6, and ISO 11855-2:2012 (editions recalled): q = 8.92·Δθ^1.1"),
                 0,
                 15,
+                "this library's own range: the span of the surface limits, 9 K to 15 K over the room; none published was read",
                 (surface, air) -> new SurfaceLaw.Film(8.92 * Math.pow(Math.abs(surface - air), 0.1), air));
     }
 
@@ -60,6 +65,7 @@ public final class SurfaceLaws {
                 Source.brief("surface coefficient"),
                 -100,
                 100,
+                "this library's own range: a constant has no range",
                 (surface, air) -> new SurfaceLaw.Film(value, air));
     }
 
@@ -191,7 +197,7 @@ public final class SurfaceLaws {
     private static SurfaceLaw withRadiation(
             String name, Source source, Optional<Quantity<Temperature>> surroundings, Convection convection) {
         double fixed = surroundings.map(t -> Si.kelvin("surroundings", t)).orElse(Double.NaN);
-        return new SurfaceLaw(name, source, 0, 30, (surface, air) -> {
+        return new SurfaceLaw(name, source, 0, 30, PAIR_RANGE, (surface, air) -> {
             double walls = Double.isNaN(fixed) ? air : fixed;
             double radiative = ConvectionFilms.radiative(surface, walls);
             double convective = convection.coefficient(surface - air);

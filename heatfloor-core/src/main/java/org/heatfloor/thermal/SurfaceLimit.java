@@ -6,32 +6,31 @@ import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 
 /**
- * Published limits of the highest surface temperature of a floor. That they bind the local highest and not the mean is from
- * memory (EN 1264-2), and so is the edition, which is why none is named; the figures were seen in a secondary text.
+ * Limits of the highest surface temperature of a floor, each with document and edition. That they bind the local highest and
+ * not the mean is from memory (EN 1264-2). The standards themselves were not read, see each limit's source.
  */
 public enum SurfaceLimit {
     /** Where people stay: 29 °C. */
-    OCCUPIED(29, Source.Kind.DOCUMENT, "EN 1264-2, limit of the occupied area; also ISO 11855; edition not known"),
+    OCCUPIED(29, HeatSources.surfaceLimit("limit of the occupied area")),
     /** Bathrooms and the like, room at 24 °C: 33 °C. */
-    BATH(33, Source.Kind.DOCUMENT, "EN 1264-2, limit of bathrooms; also ISO 11855; edition not known"),
+    BATH(33, HeatSources.surfaceLimit("limit of bathrooms")),
     /** A strip of at most 1 m along outer walls: 35 °C. */
-    PERIPHERAL(
-            35,
-            Source.Kind.DOCUMENT,
-            "EN 1264-2, limit of the peripheral area; also ISO 11855; edition not known, width from memory"),
+    PERIPHERAL(35, HeatSources.surfaceLimit("limit of the peripheral area, at most 1 m wide (width recalled)")),
+    /** Highest floor temperature for people in shoes: 29 °C. */
+    SHOD(29, Source.fromMemory("ASHRAE 55-2017, floor surface temperature 19 to 29 °C; edition recalled")),
     /** Wood and wood-based coverings: 27 °C. */
-    WOOD_COVERING(27, Source.Kind.COMMON_PRACTICE, "wood coverings are kept at or below 27 °C"),
+    WOOD_COVERING(27, Source.commonPractice("wood coverings are kept at or below 27 °C")),
     /** Vinyl and laminate coverings: 27 °C. */
-    VINYL_COVERING(27, Source.Kind.COMMON_PRACTICE, "vinyl and laminate coverings are kept at or below 27 °C");
+    VINYL_COVERING(27, Source.commonPractice("vinyl and laminate coverings are kept at or below 27 °C"));
 
     private final double celsius;
-    private final Source.Kind kind;
-    private final String text;
+    // A record of an enum and a text.
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final Source source;
 
-    SurfaceLimit(double celsius, Source.Kind kind, String text) {
+    SurfaceLimit(double celsius, Source source) {
         this.celsius = celsius;
-        this.kind = kind;
-        this.text = text;
+        this.source = source;
     }
 
     /**
@@ -49,6 +48,6 @@ public enum SurfaceLimit {
      * @return the source
      */
     public Source source() {
-        return new Source(kind, text);
+        return source;
     }
 }

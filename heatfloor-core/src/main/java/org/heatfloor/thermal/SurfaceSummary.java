@@ -2,6 +2,7 @@ package org.heatfloor.thermal;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 
 /**
@@ -25,8 +26,8 @@ public record SurfaceSummary(
     /**
      * A place on the floor.
      *
-     * @param xMetres distance along x, metres
-     * @param yMetres distance along y, metres
+     * @param x distance along x
+     * @param y distance along y
      */
-    public record Spot(double xMetres, double yMetres) {}
+    public record Spot(Quantity<Length> x, Quantity<Length> y) {}
 }

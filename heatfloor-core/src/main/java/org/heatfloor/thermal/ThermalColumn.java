@@ -145,6 +145,15 @@ final class ThermalColumn {
         return state;
     }
 
+    /** What a flux at the surface adds to a steady state, a W/m². */
+    double[] steadyOfSurface() {
+        double[] state = new double[rate.length];
+        for (int e = 0; e < rate.length; e++) {
+            state[e] = vector[e][0] / rootCapacity[0] / rate[e];
+        }
+        return state;
+    }
+
     /** The state some seconds later, on the way from one state to a steady one. */
     double[] after(double[] state, double[] steady, double seconds) {
         double[] later = new double[state.length];
@@ -185,6 +194,15 @@ final class ThermalColumn {
         for (int e = 0; e < state.length; e++) {
             state[e] = steady[e] + (state[e] - steady[e]) * decay[e];
         }
+    }
+
+    /** Two states added, the second so many times. */
+    static double[] sum(double[] state, double factor, double[] other) {
+        double[] sum = state.clone();
+        for (int e = 0; e < sum.length; e++) {
+            sum[e] += factor * other[e];
+        }
+        return sum;
     }
 
     /** Number of nodes from the surface down. */

@@ -1,6 +1,7 @@
 package org.heatfloor.thermal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -40,7 +41,7 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
      *
      * @param buildUp the layers
      * @param climate room and space below, held steady
-     * @param law how the surface gives off heat; its film is that at steady full power
+     * @param law how the surface gives off heat
      * @param cable the cable
      * @param spacing distance of neighbouring cables
      * @param schedule what is wanted when
@@ -74,14 +75,15 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
         private int switchings;
         private double overshoot;
         private double surfaceMax;
-        private int aheadSpan = -1;
-        private int aheadSince;
+        private final int[] aheadSince;
 
         Run(SlowModes floor, WeeklySchedule schedule, double flux) {
             this.floor = floor;
             this.spans = schedule.spans();
             this.setbackKelvin = Si.kelvin("setback", schedule.setback());
             this.flux = flux;
+            this.aheadSince = new int[spans.size()];
+            Arrays.fill(aheadSince, -1);
         }
 
         HeatedWeek week() {
@@ -109,8 +111,6 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
         private void minute(int minute) {
             double wanted = setbackKelvin;
             boolean inPeriod = false;
-            int next = -1;
-            int wait = Integer.MAX_VALUE;
             for (int s = 0; s < spans.size(); s++) {
                 WeeklySchedule.Span span = spans.get(s);
                 if (minute >= span.fromMinute() && minute < span.toMinute()) {
@@ -120,14 +120,9 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
                         began(s, span, minute);
                     }
                 }
-                int until = Math.floorMod(span.fromMinute() - minute, WeeklySchedule.MINUTES_A_WEEK);
-                if (until > 0 && until < wait) {
-                    wait = until;
-                    next = s;
-                }
             }
-            if (!inPeriod && optimalStart && next >= 0) {
-                wanted = ahead(minute, next, wait, wanted);
+            if (optimalStart) {
+                wanted = ahead(minute, wanted);
             }
             for (int step = 0; step < STEPS_A_MINUTE; step++) {
                 double sensor = floor.sensor();
@@ -147,25 +142,45 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
             }
         }
 
-        /** Heats for the next period once full power until it begins would only just do. */
-        private double ahead(int minute, int next, int wait, double wanted) {
-            double target = spans.get(next).celsius() + 273.15;
-            if (aheadSpan == next) {
-                return target;
-            }
-            // Looking ahead every five minutes is close enough.
-            boolean due = wait % 5 == 0 && wait <= LONGEST_LEAD_MINUTES && floor.sensorAfter(60.0 * wait) <= target;
-            if (due) {
-                aheadSpan = next;
-                aheadSince = minute;
-                return target;
+        /**
+         * Heats for a coming period once full power until it begins would only just do. A period may follow straight on a
+         * cooler one, and its warm-up may begin before the cooler one does, so every coming period warmer than those before
+         * it is asked, in the order they come.
+         */
+        private double ahead(int minute, double wantedNow) {
+            double wanted = wantedNow;
+            double asked = wantedNow;
+            int first = firstAfter(minute);
+            for (int c = 0; c < spans.size(); c++) {
+                int s = (first + c) % spans.size();
+                double target = spans.get(s).celsius() + 273.15;
+                int wait = Math.floorMod(spans.get(s).fromMinute() - minute, WeeklySchedule.MINUTES_A_WEEK);
+                if (wait == 0 || wait > LONGEST_LEAD_MINUTES || target <= asked) {
+                    continue;
+                }
+                asked = target;
+                // Looking ahead every five minutes is close enough.
+                if (aheadSince[s] < 0 && wait % 5 == 0 && floor.sensorAfter(60.0 * wait) <= target) {
+                    aheadSince[s] = minute;
+                }
+                wanted = aheadSince[s] < 0 ? wanted : Math.max(wanted, target);
             }
             return wanted;
         }
 
+        private int firstAfter(int minute) {
+            for (int s = 0; s < spans.size(); s++) {
+                if (spans.get(s).fromMinute() > minute) {
+                    return s;
+                }
+            }
+            return 0;
+        }
+
         private void began(int index, WeeklySchedule.Span span, int minute) {
-            int lead = aheadSpan == index ? Math.floorMod(minute - aheadSince, WeeklySchedule.MINUTES_A_WEEK) : 0;
-            aheadSpan = -1;
+            int since = aheadSince[index];
+            int lead = since < 0 ? 0 : Math.floorMod(minute - since, WeeklySchedule.MINUTES_A_WEEK);
+            aheadSince[index] = -1;
             double sensor = floor.sensor();
             warmings.add(new HeatedWeek.Warming(
                     span.day(),

@@ -12,13 +12,16 @@ final class TransferTable {
 
     private final double step;
     private final ModeTransfer.Mode[] modes;
+    private final double[] factor;
 
-    TransferTable(ModeTransfer transfer, double greatestBeta) {
+    TransferTable(ModeTransfer transfer, double greatestBeta, StudFactor studs) {
         int count = (int) Math.ceil(greatestBeta / LEAST_STEP) + 4;
         this.step = LEAST_STEP;
         this.modes = new ModeTransfer.Mode[count];
+        this.factor = new double[count];
         for (int i = 0; i < count; i++) {
             modes[i] = transfer.at(i * step);
+            factor[i] = studs.at(i * step);
         }
     }
 
@@ -28,6 +31,24 @@ final class TransferTable {
 
     /** Surface temperature a unit of source flux at every step. */
     double[] surface(double film) {
+        double[] values = new double[modes.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = modes[i].surface(film) * factor[i];
+        }
+        return values;
+    }
+
+    /** Flux the layers take from the surface a kelvin of its temperature at every step. */
+    double[] admittance() {
+        double[] values = new double[modes.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = modes[i].still() / modes[i].moving();
+        }
+        return values;
+    }
+
+    /** Temperature of the cable's plane a unit of flux at the surface, the film included, at every step. */
+    double[] planeOfSurface(double film) {
         double[] values = new double[modes.length];
         for (int i = 0; i < values.length; i++) {
             values[i] = modes[i].surface(film);
@@ -59,14 +80,22 @@ final class TransferTable {
                 + after * ((u + 1) * u * (u - 1) / 6);
     }
 
-    /** Adds a mode's share to each table value its interpolation would read. */
+    /** Adds a mode's share to the two table values it lies between. */
     void gather(double[] bins, double beta, double share) {
         double place = beta / step;
-        int i = Math.min((int) place, bins.length - 3);
-        double u = place - i;
-        bins[i == 0 ? 1 : i - 1] += share * (-u * (u - 1) * (u - 2) / 6);
-        bins[i] += share * ((u + 1) * (u - 1) * (u - 2) / 2);
-        bins[i + 1] += share * (-(u + 1) * u * (u - 2) / 2);
-        bins[i + 2] += share * ((u + 1) * u * (u - 1) / 6);
+        int i = Math.min((int) place, bins.length - 2);
+        double part = (place - i) * share;
+        bins[i] += share - part;
+        bins[i + 1] += part;
+    }
+
+    /** The wavenumber beyond which a surface under a film reaches less than a millionth of its mean response. */
+    double faintBeyond(double film) {
+        double faint = 1e-6 * modes[0].surface(film);
+        int i = modes.length - 1;
+        while (i > 0 && Math.abs(modes[i].surface(film)) < faint) {
+            i--;
+        }
+        return (i + 1) * step;
     }
 }

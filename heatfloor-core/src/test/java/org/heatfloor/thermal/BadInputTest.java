@@ -1,7 +1,7 @@
 package org.heatfloor.thermal;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.time.DayOfWeek;
 import java.time.LocalTime;
@@ -10,6 +10,7 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.ThermalConductivity;
 import org.heatfloor.quantity.Units;
@@ -79,25 +80,58 @@ class BadInputTest {
         rejects("neither the surface", () -> MeanBalance.with(100, 0.1, 0, 0, 293, 283));
     }
 
+    /** A law that jumps back and forth has no balance; the solvers say so and do not hand out the last guess. */
+    @Test
+    void noBalanceIsSaid() {
+        SurfaceLaw jumping = new SurfaceLaw(
+                "jumping",
+                Source.derived("a law that cannot be balanced"),
+                0,
+                1,
+                "none",
+                (surface, air) -> new SurfaceLaw.Film(surface - air > 6 ? 40 : 4, air));
+        assertThatIllegalStateException()
+                .isThrownBy(() -> MeanBalance.solve(100, 0.01, 0.3, jumping, 293, 283))
+                .withMessageContaining("'jumping': no balance");
+        FloorFieldBuilder field = FloorField.builder(
+                        floor(), Floors.climate(20, 10, 1), Floors.rectangle(0, 0, 0.5, 0.5))
+                .law(jumping)
+                .cable(Floors.run(
+                        Floors.cable(25, 2, 6), new double[][] {{0.1, 0.1}, {0.1, 0.4}, {0.2, 0.4}, {0.2, 0.1}}));
+        assertThatIllegalStateException().isThrownBy(field::solve).withMessageContaining("'jumping': no balance");
+    }
+
+    @Test
+    void coversHaveShapeAndResistance() {
+        FloorShape place = Floors.rectangle(0, 0, 1, 1);
+        rejects("cover name", () -> new FloorCover(" ", place, Amounts.of(0.1, Units.SQUARE_METRE_KELVIN_PER_WATT)));
+        rejects(
+                "cover 'rug' resistance",
+                () -> new FloorCover("rug", place, Amounts.of(0, Units.SQUARE_METRE_KELVIN_PER_WATT)));
+        rejects(
+                "cover 'rug' resistance",
+                () -> new FloorCover("rug", place, Amounts.of(11, Units.SQUARE_METRE_KELVIN_PER_WATT)));
+    }
+
     @Test
     void fieldNeedsCablesOnTheFloor() {
-        FloorShape floor = FloorShape.rectangle(0, 0, 1, 1);
+        FloorShape floor = Floors.rectangle(0, 0, 1, 1);
         Climate climate = Floors.climate(20, 10, 1);
         rejects("cables", () -> FloorField.builder(floor(), climate, floor).solve());
         rejects("outside the floor", () -> FloorField.builder(floor(), climate, floor)
-                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1.5, 0}})));
-        rejects("nodes are expected", () -> FloorField.builder(floor(), climate, FloorShape.rectangle(0, 0, 100, 100))
-                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1, 0}}))
+                .cable(Floors.run(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1.5, 0}})));
+        rejects("nodes are expected", () -> FloorField.builder(floor(), climate, Floors.rectangle(0, 0, 100, 100))
+                .cable(Floors.run(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {1, 0}}))
                 .solve());
-        rejects("corner 1", () -> CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {Double.NaN, 0}}));
-        rejects("1 corners", () -> CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0, 0}}));
-        rejects("rectangle", () -> FloorShape.rectangle(0, 0, 0, 1));
+        rejects("corner 1", () -> Floors.run(Floors.cable(10, 2, 6), new double[][] {{0, 0}, {Double.NaN, 0}}));
+        rejects("1 corners", () -> Floors.run(Floors.cable(10, 2, 6), new double[][] {{0, 0}}));
+        rejects("rectangle", () -> Floors.rectangle(0, 0, 0, 1));
         FloorField field = FloorField.builder(floor(), climate, floor)
-                .cable(CableRun.of(Floors.cable(10, 2, 6), new double[][] {{0.2, 0.2}, {0.8, 0.2}}))
+                .cable(Floors.run(Floors.cable(10, 2, 6), new double[][] {{0.2, 0.2}, {0.8, 0.2}}))
                 .solve();
-        rejects("place", () -> field.at(2, 0));
+        rejects("place", () -> Floors.at(field, 2, 0));
         rejects("cableIndex", () -> field.heatedBy(1));
-        rejects("no node", () -> field.over(FloorShape.rectangle(3, 3, 4, 4)));
+        rejects("no node", () -> field.over(Floors.rectangle(3, 3, 4, 4)));
     }
 
     @Test
@@ -115,9 +149,9 @@ class BadInputTest {
 
     @Test
     void figuresHaveRanges() {
-        rejects("share", () -> new SeasonEnergy(10)
+        rejects("share", () -> SeasonEnergy.of(Amounts.kelvins(10), Amounts.of(1, Units.HOUR))
                 .electricity(Amounts.of(5, Units.WATT_PER_KELVIN), Amounts.of(0, Units.ONE)));
-        rejects("kelvinHours", () -> new SeasonEnergy(Double.NaN));
+        rejects("difference", () -> SeasonEnergy.of(Amounts.kelvins(-1), Amounts.of(1, Units.HOUR)));
         rejects(
                 "studDiameter",
                 () -> new StuddedLayer(
@@ -143,20 +177,5 @@ class BadInputTest {
         Quantity<Temperature> rise = (Quantity<Temperature>) (Quantity<?>) Amounts.kelvins(20);
         rejects("climate air", () -> Climate.of(rise, Amounts.celsius(10)));
         rejects("climate below", () -> Climate.of(Amounts.celsius(20), rise));
-    }
-
-    /** A temperature and a difference are different types; {@code Climate.of(kelvins(20), …)} does not compile. */
-    @Test
-    void temperatureAndDifferenceAreDifferentTypes() throws NoSuchMethodException {
-        assertThat(Climate.class
-                        .getMethod("of", Quantity.class, Quantity.class)
-                        .getGenericParameterTypes()[0]
-                        .getTypeName())
-                .contains("javax.measure.quantity.Temperature");
-        assertThat(SteadySection.class
-                        .getMethod("ripple")
-                        .getGenericReturnType()
-                        .getTypeName())
-                .contains("org.heatfloor.quantity.TemperatureDifference");
     }
 }

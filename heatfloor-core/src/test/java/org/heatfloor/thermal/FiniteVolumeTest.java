@@ -3,7 +3,6 @@ package org.heatfloor.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.heatfloor.quantity.Amounts;
@@ -71,12 +70,7 @@ class FiniteVolumeTest {
             double u,
             double below,
             String source) {
-        List<Layer> stack = new ArrayList<>();
-        for (String part : layers.split(" ", -1)) {
-            String[] figures = part.replace("*", "").split(":", -1);
-            stack.add(Floors.layer(Double.parseDouble(figures[0]), Double.parseDouble(figures[1]), part.endsWith("*")));
-        }
-        BuildUp buildUp = BuildUp.of(stack);
+        BuildUp buildUp = Floors.layers(layers);
         SteadySection series = SteadySection.of(
                 buildUp,
                 Floors.climate(air, below, u),
@@ -95,63 +89,6 @@ class FiniteVolumeTest {
             double extrapolated = fine[i] + (fine[i] - coarse[i]) / 3;
             assertThat(found[i]).as("figure " + i + " of " + layers).isCloseTo(extrapolated, within(0.005));
         }
-    }
-
-    /** Studs as strips of the same share of the area, three channels to a cable. */
-    @ParameterizedTest
-    @CsvFileSource(resources = "studs.csv", numLinesToSkip = 1, delimiter = ';')
-    void studdedLayerIsCloseEnough(
-            double pitch,
-            double stud,
-            double height,
-            double mortar,
-            double studConductivity,
-            double power,
-            double radius,
-            int channels,
-            String source) {
-        StuddedLayer studded = new StuddedLayer(
-                Amounts.millimetres(pitch),
-                Amounts.millimetres(stud),
-                Amounts.millimetres(height),
-                Amounts.wattsPerMetreKelvin(mortar),
-                Amounts.wattsPerMetreKelvin(studConductivity));
-        List<Layer> layers = new ArrayList<>();
-        layers.add(Floors.layer(9, 1.3, false));
-        layers.addAll(studded.layers(Amounts.millimetres(4)));
-        layers.add(Floors.layer(18, 0.13, false));
-        BuildUp buildUp = BuildUp.of(layers);
-        EmbeddedCable cable = Floors.cable(power, radius, height - radius);
-        double spacing = channels * pitch / 1000;
-        SteadySection section =
-                SteadySection.of(buildUp, Floors.climate(22, 12, 2), Floors.film(10.8), cable, Amounts.metres(spacing));
-
-        double share = Floors.value(studded.studShare());
-        double centre = 0.018 + (height - radius) / 1000;
-        double tops = 0.018 + height / 1000;
-        double[] y = FiniteVolumes.lines(
-                new double[] {0, 0.018, centre, tops, tops + 0.004, tops + 0.013},
-                p -> 0.2e-3 + 0.08 * Math.abs(p - centre));
-        double[] x = FiniteVolumes.lines(new double[] {0, spacing / 2}, p -> Math.min(0.5e-3, 0.2e-3 + 0.08 * p));
-        FiniteVolumes real = new FiniteVolumes(x, y, (px, py) -> {
-            if (py < 0.018) {
-                return 0.13;
-            }
-            if (py > tops + 0.004) {
-                return 1.3;
-            }
-            double inPitch = px * 1000 / pitch - Math.floor(px * 1000 / pitch);
-            boolean inStud = py < tops && Math.abs(inPitch - 0.5) < share / 2;
-            return inStud ? studConductivity : mortar;
-        });
-        real.disc(0, centre, radius / 1000, power);
-        real.scaleTo(power / 2);
-        real.solve(p -> 10.8, 22, 2, 12);
-        double[] s = real.surface(p -> 10.8, 22);
-        double sheath = real.circle(centre, radius / 1000);
-        assertThat(Floors.celsius(section.surfaceMean())).isCloseTo(real.mean(s), within(0.02));
-        assertThat(real.atLeft(s) - Floors.celsius(section.surfaceMax())).isBetween(0.0, 0.45);
-        assertThat(Floors.celsius(section.sheath())).isCloseTo(sheath, within(0.2));
     }
 
     @Test

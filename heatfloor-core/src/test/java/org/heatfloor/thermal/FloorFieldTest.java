@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
 
 class FloorFieldTest {
@@ -14,9 +15,9 @@ class FloorFieldTest {
 
     private static FloorField rows(double width, double height, double spacing, EmbeddedCable cable) {
         FloorFieldBuilder builder =
-                FloorField.builder(Floors.washroom(), CLIMATE, FloorShape.rectangle(0, 0, width, height));
+                FloorField.builder(Floors.washroom(), CLIMATE, Floors.rectangle(0, 0, width, height));
         for (double[][] run : Floors.parallel(width, height, spacing)) {
-            builder.cable(CableRun.of(cable, run));
+            builder.cable(Floors.run(cable, run));
         }
         return builder.heatedWithin(Amounts.metres(spacing)).solve();
     }
@@ -28,16 +29,18 @@ class FloorFieldTest {
         FloorField field = rows(2.4, 1.96, 0.1, cable);
         SteadySection section = SteadySection.of(Floors.washroom(), CLIMATE, cable, Amounts.metres(0.1));
         assertThat(Floors.celsius(field.floor().mean())).isCloseTo(Floors.celsius(section.surfaceMean()), within(1e-6));
-        assertThat(Floors.celsius(field.at(1.25, 0.7))).isCloseTo(Floors.celsius(section.surfaceMax()), within(0.01));
-        assertThat(Floors.celsius(field.at(1.2, 0.7))).isCloseTo(Floors.celsius(section.surfaceMin()), within(0.01));
+        assertThat(Floors.celsius(Floors.at(field, 1.25, 0.7)))
+                .isCloseTo(Floors.celsius(section.surfaceMax()), within(0.01));
+        assertThat(Floors.celsius(Floors.at(field, 1.2, 0.7)))
+                .isCloseTo(Floors.celsius(section.surfaceMin()), within(0.01));
         assertThat(Floors.celsius(field.floor().max())).isCloseTo(Floors.celsius(section.surfaceMax()), within(0.01));
         assertThat(Floors.celsius(field.floor().min())).isCloseTo(Floors.celsius(section.surfaceMin()), within(0.01));
     }
 
     @Test
     void energyBalanceCloses() {
-        FloorField field = FloorField.builder(Floors.washroom(), CLIMATE, FloorShape.rectangle(0, 0, 2.41, 1.96))
-                .cable(CableRun.of(Floors.cable(11, 2.5, 6.5), new double[][] {{0.1, 0.1}, {2.2, 0.1}, {2.2, 1.4}}))
+        FloorField field = FloorField.builder(Floors.washroom(), CLIMATE, Floors.rectangle(0, 0, 2.41, 1.96))
+                .cable(Floors.run(Floors.cable(11, 2.5, 6.5), new double[][] {{0.1, 0.1}, {2.2, 0.1}, {2.2, 1.4}}))
                 .solve();
         double supplied = Floors.value(field.supplied());
         double lost = Floors.value(field.upward()) + Floors.value(field.downward());
@@ -57,42 +60,22 @@ class FloorFieldTest {
         path.add(new double[] {0.2, 0.15});
         path.add(new double[] {0.2, 0});
         double[][] route = path.toArray(new double[0][]);
-        BuildUp buildUp = BuildUp.of(List.of(
-                Floors.layer(9, 1.3, false),
-                Floors.layer(12.6, 1.0, true),
-                Floors.layer(2.7, 1.0, false),
-                Floors.layer(18, 0.13, false)));
-        FloorField field = FloorField.builder(buildUp, Floors.climate(22, 12, 2), FloorShape.rectangle(0, 0, 0.3, 0.3))
+        FloorField field = FloorField.builder(
+                        FloorBlocks.buildUp(), Floors.climate(22, 12, 2), Floors.rectangle(0, 0, 0.3, 0.3))
                 .law(Floors.film(11))
-                .cable(CableRun.of(Floors.cable(11, 2.5, 6.5), route))
+                .cable(Floors.run(Floors.cable(11, 2.5, 6.5), route))
                 .solve();
 
-        // Rows of cells from below: plywood, then mortar with the axis, 27.2 mm up, in the middle of a row, then tile.
-        double[] levels = {
-            0, 3, 6, 9, 12, 14, 16, 18, 19.35, 20.7, 22.5, 24.3, 26.2, 28.2, 29.8, 31.5, 33.3, 34.8, 36.3, 37.8, 39.3,
-            40.8, 42.3
-        };
-        double[] z = new double[levels.length];
-        double[] k = new double[levels.length - 1];
-        for (int i = 0; i < z.length; i++) {
-            z[i] = levels[i] / 1000;
-        }
-        int axisRow = -1;
-        for (int i = 0; i < k.length; i++) {
-            double middle = (levels[i] + levels[i + 1]) / 2;
-            k[i] = middle < 18 ? 0.13 : middle < 33.3 ? 1.0 : 1.3;
-            if (Math.abs(middle - 27.2) < 1e-9) {
-                axisRow = i;
-            }
-        }
         int n = 75;
-        FiniteVolumePatch patch = new FiniteVolumePatch(0.3, 0.3, n, n, z, k);
-        patch.path(route, axisRow, 11);
-        patch.solve(11, 22, 2, 12);
+        FiniteVolumeBlock patch = FloorBlocks.block(0.3, 0.3, n, n, (x, y) -> true);
+        patch.path(route, FloorBlocks.axisRow(), 11);
+        patch.solve((x, y) -> 11, 22, 2, 12);
         double worst = 0;
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                double difference = Floors.celsius(field.at(patch.x(i), patch.y(j))) - patch.surface(i, j, 11, 22);
+                double difference =
+                        Floors.celsius(Floors.at(field, FiniteVolumes.mid(patch.x, i), FiniteVolumes.mid(patch.y, j)))
+                                - patch.surface(i, j, 11, 22);
                 worst = Math.max(worst, Math.abs(difference));
             }
         }
@@ -103,7 +86,7 @@ class FloorFieldTest {
     void sensorMidwayReadsWhatTheSectionSays() {
         EmbeddedCable cable = Floors.cable(11, 2.5, 6.5);
         FloorField field = rows(2.4, 1.96, 0.1, cable);
-        SensorReading sensor = field.sensorAt(1.2, 1.0);
+        SensorReading sensor = Floors.sensorAt(field, 1.2, 1.0);
         double plane = Floors.celsius(SteadySection.of(Floors.washroom(), CLIMATE, cable, Amounts.metres(0.1))
                 .plane());
         ModeTransfer transfer = new ModeTransfer(LayerStack.of(Floors.washroom()), 0.0065, CLIMATE.filmBelowSi());
@@ -126,24 +109,24 @@ class FloorFieldTest {
 
     @Test
     void gapShowsAsColdPlace() {
-        FloorFieldBuilder builder =
-                FloorField.builder(Floors.washroom(), CLIMATE, FloorShape.rectangle(0, 0, 2.4, 1.96));
+        FloorFieldBuilder builder = FloorField.builder(Floors.washroom(), CLIMATE, Floors.rectangle(0, 0, 2.4, 1.96));
         int n = 0;
         for (double[][] run : Floors.parallel(2.4, 1.96, 0.1)) {
             if (n++ != 12) {
-                builder.cable(CableRun.of(Floors.cable(11, 2.5, 6.5), run));
+                builder.cable(Floors.run(Floors.cable(11, 2.5, 6.5), run));
             }
         }
         FloorField field = builder.heatedWithin(Amounts.metres(0.05)).solve();
         SurfaceSummary floor = field.floor();
-        assertThat(floor.coldest().xMetres()).isCloseTo(1.25, within(0.01));
-        assertThat(Floors.celsius(field.at(1.25, 1)))
+        assertThat(Floors.value(floor.coldest().x())).isCloseTo(1.25, within(0.01));
+        assertThat(Floors.celsius(Floors.at(field, 1.25, 1)))
                 .isLessThan(Floors.celsius(field.heated().min()));
         assertThat(Floors.value(field.heatedBy(0).area())).isCloseTo(0.1 * 1.96, within(0.02));
-        double[][] grid = field.celsiusGrid();
+        double[][] grid = field.surfaceGrid(Units.CELSIUS);
         assertThat(grid[10][10])
                 .isCloseTo(
-                        Floors.celsius(field.at(10 * Floors.value(field.stepX()), 10 * Floors.value(field.stepY()))),
+                        Floors.celsius(
+                                Floors.at(field, 10 * Floors.value(field.stepX()), 10 * Floors.value(field.stepY()))),
                         within(1e-9));
     }
 }

@@ -25,6 +25,16 @@ final class Floors {
                 Amounts.of(capacity, Units.JOULE_PER_KILOGRAM_KELVIN));
     }
 
+    /** Layers written as {@code "10:1.3 12:1.0*"}: millimetres, W/(m·K), the heated one marked. */
+    static BuildUp layers(String text) {
+        List<Layer> stack = new ArrayList<>();
+        for (String part : text.split(" ", -1)) {
+            String[] figures = part.replace("*", "").split(":", -1);
+            stack.add(layer(Double.parseDouble(figures[0]), Double.parseDouble(figures[1]), part.endsWith("*")));
+        }
+        return BuildUp.of(stack);
+    }
+
     static BuildUp one(double metres, double conductivity) {
         return BuildUp.of(List.of(layer(1000 * metres, conductivity, true)));
     }
@@ -62,6 +72,26 @@ final class Floors {
         layers.add(layer(18, 0.13, 500, 1600, false));
         layers.add(layer(100, 0.037, 20, 1030, false));
         return BuildUp.of(layers);
+    }
+
+    static FloorShape rectangle(double x0, double y0, double x1, double y1) {
+        return FloorShape.rectangle(Amounts.metres(x0), Amounts.metres(y0), Amounts.metres(x1), Amounts.metres(y1));
+    }
+
+    static CableRun run(EmbeddedCable cable, double[][] pathMetres) {
+        return CableRun.of(cable, pathMetres, Units.METRE);
+    }
+
+    static Quantity<Temperature> at(FloorField field, double x, double y) {
+        return field.at(Amounts.metres(x), Amounts.metres(y));
+    }
+
+    static Quantity<Temperature> inCablePlane(FloorField field, double x, double y) {
+        return field.inCablePlane(Amounts.metres(x), Amounts.metres(y));
+    }
+
+    static SensorReading sensorAt(FloorField field, double x, double y) {
+        return field.sensorAt(Amounts.metres(x), Amounts.metres(y));
     }
 
     /** Parallel runs along y over a rectangle, joined into one path by straight pieces or not at all. */

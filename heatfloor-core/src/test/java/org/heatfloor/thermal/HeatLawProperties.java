@@ -18,7 +18,7 @@ class HeatLawProperties {
 
     private static final double WIDTH = 0.9;
     private static final double HEIGHT = 0.7;
-    private static final FloorShape FLOOR = FloorShape.rectangle(0, 0, WIDTH, HEIGHT);
+    private static final FloorShape FLOOR = Floors.rectangle(0, 0, WIDTH, HEIGHT);
     /** Room and space below at one temperature, so that rises are over 20 °C. */
     private static final Climate EVEN = Floors.climate(20, 20, 2);
 
@@ -30,13 +30,13 @@ class HeatLawProperties {
         FloorFieldBuilder builder =
                 FloorField.builder(Floors.washroom(), EVEN, FLOOR).law(Floors.film(10.8));
         for (double[][] path : paths) {
-            builder.cable(CableRun.of(Floors.cable(power, 2.5, 6.5), path));
+            builder.cable(Floors.run(Floors.cable(power, 2.5, 6.5), path));
         }
         return builder.solve();
     }
 
     private static double rise(FloorField field, double x, double y) {
-        return Floors.celsius(field.at(x, y)) - 20;
+        return Floors.celsius(Floors.at(field, x, y)) - 20;
     }
 
     @Property(tries = 20)
@@ -75,8 +75,8 @@ class HeatLawProperties {
         double[][] path = Routes.wandering(seed, WIDTH, HEIGHT, 6);
         FloorField plain = field(path);
         FloorField mirrored = field(Routes.mirrored(path, WIDTH));
-        double[][] a = plain.celsiusGrid();
-        double[][] b = mirrored.celsiusGrid();
+        double[][] a = plain.surfaceGrid(Units.CELSIUS);
+        double[][] b = mirrored.surfaceGrid(Units.CELSIUS);
         int last = a[0].length - 1;
         for (int j = 0; j < a.length; j += 7) {
             for (int i = 0; i <= last; i += 5) {
@@ -92,7 +92,7 @@ class HeatLawProperties {
             @ForAll @DoubleRange(min = 1, max = 25) double power,
             @ForAll @DoubleRange(min = -10, max = 20) double below) {
         FloorField field = FloorField.builder(Floors.washroom(), Floors.climate(21, below, 5.88), FLOOR)
-                .cable(CableRun.of(Floors.cable(power, 2.5, 6.5), Routes.wandering(seed, WIDTH, HEIGHT, corners)))
+                .cable(Floors.run(Floors.cable(power, 2.5, 6.5), Routes.wandering(seed, WIDTH, HEIGHT, corners)))
                 .solve();
         double supplied = Floors.value(field.supplied());
         assertThat(Floors.value(field.upward()) + Floors.value(field.downward()))
@@ -191,6 +191,7 @@ class HeatLawProperties {
     @Property(tries = 10)
     void sameInputSameAnswer(@ForAll @LongRange(min = 0, max = 1000) long seed) {
         double[][] path = Routes.wandering(seed, WIDTH, HEIGHT, 6);
-        assertThat(field(path).celsiusGrid()).isDeepEqualTo(field(path).celsiusGrid());
+        assertThat(field(path).surfaceGrid(Units.CELSIUS))
+                .isDeepEqualTo(field(path).surfaceGrid(Units.CELSIUS));
     }
 }

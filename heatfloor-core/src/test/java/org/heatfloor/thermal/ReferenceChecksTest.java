@@ -58,13 +58,16 @@ class ReferenceChecksTest {
                             Amounts.of(1 / 10.8 + 0.045, Units.SQUARE_METRE_KELVIN_PER_WATT),
                             Amounts.of(1.02, Units.SQUARE_METRE_KELVIN_PER_WATT),
                             Amounts.kelvins(0)))),
-            Map.entry("row", in -> ShapeFactor.row(mm(in[0]), mm(in[1]), mm(in[2]))),
-            Map.entry("buried", in -> in[2] * ShapeFactor.buried(mm(in[0]), mm(in[1]))),
-            Map.entry("deeply buried", in -> in[2] * ShapeFactor.deeplyBuried(mm(in[0]), mm(in[1]))),
+            Map.entry("row", in -> Floors.value(ShapeFactor.row(mm(in[0]), mm(in[1]), mm(in[2])))),
+            Map.entry("buried", in -> in[2] * Floors.value(ShapeFactor.buried(mm(in[0]), mm(in[1])))),
+            Map.entry("deeply buried", in -> in[2] * Floors.value(ShapeFactor.deeplyBuried(mm(in[0]), mm(in[1])))),
             Map.entry(
                     "buried heat",
-                    in -> in[2] * ShapeFactor.deeplyBuried(mm(in[0]), mm(in[1])) * in[3] * (in[4] - in[5])),
-            Map.entry("between planes", in -> ShapeFactor.betweenPlanes(mm(in[0]), mm(in[1]))),
+                    in -> in[2]
+                            * Floors.value(ShapeFactor.deeplyBuried(mm(in[0]), mm(in[1])))
+                            * in[3]
+                            * (in[4] - in[5])),
+            Map.entry("between planes", in -> Floors.value(ShapeFactor.betweenPlanes(mm(in[0]), mm(in[1])))),
             Map.entry(
                     "shell",
                     in -> Floors.value(RadialConduction.shell(
@@ -93,13 +96,13 @@ class ReferenceChecksTest {
                                             element(in[4], in[5]),
                                             element(in[6], in[7])),
                                     Amounts.of(0, Units.CUBIC_METRE),
-                                    0)
+                                    Amounts.of(0, RoomHeatLoss.CHANGES_PER_HOUR))
                             .total())),
             Map.entry(
                     "degree hours",
                     in -> 1000
-                            * Floors.value(
-                                    new SeasonEnergy(in[2]).heat(Amounts.of(in[0] * in[1], Units.WATT_PER_KELVIN)))),
+                            * Floors.value(SeasonEnergy.of(Amounts.kelvins(in[2]), Amounts.of(1, Units.HOUR))
+                                    .heat(Amounts.of(in[0] * in[1], Units.WATT_PER_KELVIN)))),
             Map.entry(
                     "bare interface",
                     in -> in[5]
@@ -167,7 +170,10 @@ class ReferenceChecksTest {
 
     private static RoomHeatLoss.Element element(double area, double transmittance) {
         return new RoomHeatLoss.Element(
-                "part", Amounts.squareMetres(area), Amounts.of(transmittance, Units.WATT_PER_SQUARE_METRE_KELVIN), 1);
+                "part",
+                Amounts.squareMetres(area),
+                Amounts.of(transmittance, Units.WATT_PER_SQUARE_METRE_KELVIN),
+                Amounts.of(1, Units.ONE));
     }
 
     private static SetbackDrift drift(double[] in) {

@@ -53,6 +53,24 @@ class ThermostatTest {
         assertThat(week.warmings().get(6).from()).isEqualTo(LocalTime.of(8, 0));
     }
 
+    /** A warmer period straight after a cooler one, whose warm-up takes longer than the cooler one lasts. */
+    @Test
+    void adjoiningPeriodIsWarmInTimeToo() {
+        Set<DayOfWeek> monday = Set.of(DayOfWeek.MONDAY);
+        WeeklySchedule steps = new WeeklySchedule(
+                Amounts.celsius(20),
+                List.of(
+                        new WeeklySchedule.Period(monday, LocalTime.of(6, 0), LocalTime.of(6, 20), Amounts.celsius(23)),
+                        new WeeklySchedule.Period(
+                                monday, LocalTime.of(6, 20), LocalTime.of(8, 0), Amounts.celsius(28))));
+        HeatedWeek week = new Thermostat(Amounts.kelvins(0.6), true)
+                .run(Floors.washroom(), CLIMATE, SurfaceLaws.floorCurve(), CABLE, Amounts.metres(0.102), steps);
+        assertThat(week.warmings()).hasSize(2).allMatch(HeatedWeek.Warming::reached);
+        HeatedWeek.Warming second = week.warmings().get(1);
+        assertThat(Floors.celsius(second.sensor())).isBetween(27.3, 28.5);
+        assertThat(Floors.value(second.lead())).isGreaterThan(20);
+    }
+
     @Test
     void withoutItTheFloorIsLate() {
         HeatedWeek late = run(false, 0.6);
@@ -140,14 +158,15 @@ class ThermostatTest {
 
     @Test
     void seasonByDegreeHours() {
-        SeasonEnergy season = SeasonEnergy.ofDegreeDays(2463);
+        SeasonEnergy season = SeasonEnergy.of(Amounts.kelvins(2463), Amounts.of(1, Units.DAY));
         double heat = Floors.value(season.heat(Amounts.of(10, Units.WATT_PER_KELVIN)));
         assertThat(heat).isCloseTo(10 * 2463 * 24 / 1000.0, within(1e-9));
         assertThat(Floors.value(
                         season.electricity(Amounts.of(10, Units.WATT_PER_KELVIN), Amounts.of(80, Units.PERCENT))))
                 .isCloseTo(heat / 0.8, within(1e-6));
-        assertThat(SeasonEnergy.ofHours(Amounts.celsius(20), List.of(Amounts.celsius(5), Amounts.celsius(25)))
-                        .kelvinHours())
+        assertThat(Floors.value(
+                        SeasonEnergy.ofHours(Amounts.celsius(20), List.of(Amounts.celsius(5), Amounts.celsius(25)))
+                                .meanOver(Amounts.of(1, Units.HOUR))))
                 .isCloseTo(15, within(1e-9));
     }
 }

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.special.Erf;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** The layers in time against closed forms and published worked examples. */
 class TransientFormsTest {
@@ -25,80 +28,79 @@ class TransientFormsTest {
         return LayerStack.of(BuildUp.of(layers));
     }
 
-    /** Constant flux on a thick body: Holman example 4-2 (25 mm deep) and an Incropera example (150 mm; from memory). */
-    @ParameterizedTest
-    @CsvSource({
-        "45, 1.4e-5, 35, 3.2e5, 30, 0, 199.4",
-        "45, 1.4e-5, 35, 3.2e5, 30, 0.025, 79.3",
-        "401, 1.17e-4, 20, 3e5, 120, 0, 120.0",
-        "401, 1.17e-4, 20, 3e5, 120, 0.15, 45.4"
-    })
-    void constantFluxOnThickBody(
-            double k, double diffusivity, double start, double flux, double seconds, double depth, double expected) {
-        LayerStack stack = body(k, k / diffusivity);
-        double axis = stack.thicknessMetres[0];
-        ThermalColumn column = ThermalColumn.of(stack, axis, NONE, NONE, 0);
-        double[] state = column.after(column.uniform(0), column.steady(flux, 0, 0), seconds);
-        double found = start + column.node(state, (int) Math.round(depth / 0.001));
-        assertThat(found).isCloseTo(expected, within(0.1));
-        double root = Math.sqrt(diffusivity * seconds / Math.PI);
-        double closed = start
-                + 2 * flux / k * root * Math.exp(-depth * depth / (4 * diffusivity * seconds))
-                - flux * depth / k * (1 - Erf.erf(depth / (2 * Math.sqrt(diffusivity * seconds))));
+    private static final Map<String, ToDoubleFunction<double[]>> FORMS = Map.ofEntries(
+            Map.entry("flux on thick body", TransientFormsTest::fluxOnThickBody),
+            Map.entry("film on thick body", TransientFormsTest::filmOnThickBody),
+            Map.entry("insulated face", in -> slab(NONE, NONE, in[0], true)),
+            Map.entry("heated face", in -> slab(NONE, NONE, in[0], false)),
+            Map.entry("slab top", in -> slab(10.8, 1e-12, in[0], true)),
+            Map.entry("slab base", in -> slab(10.8, 1e-12, in[0], false)),
+            Map.entry(
+                    "slab eigenvalue",
+                    in -> Math.sqrt(
+                            0.03 * 0.03 / (1.4 / 2e6 * slabColumn(10.8, 1e-12).slowestSeconds()))),
+            Map.entry("slab time constant", in -> slabColumn(10.8, 1e-12).slowestSeconds()),
+            Map.entry("cooling centre", in -> cooling(in, false)),
+            Map.entry("cooling surface", in -> cooling(in, true)),
+            Map.entry("warm-up on board", in -> HeatUpTest.onBoard(in[0])),
+            Map.entry("warm-up on concrete", in -> HeatUpTest.onConcrete(in[0])),
+            Map.entry("first eigenvalue", in -> {
+                LayerStack stack = LayerStack.of(BuildUp.of(List.of(Floors.layer(30, 1, 1000, 1000, true))));
+                ThermalColumn column = ThermalColumn.of(stack, 1e-12, in[0] / 0.03, 1e-12, 0);
+                return Math.sqrt(0.03 * 0.03 / (1e-6 * column.slowestSeconds()));
+            }));
+
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvFileSource(resources = "transients.csv", numLinesToSkip = 1, delimiter = ';')
+    void check(String id, String what, String inputs, double expected, double tolerance, String source) {
+        double[] in = inputs == null
+                ? new double[0]
+                : Arrays.stream(inputs.split(" ", -1))
+                        .mapToDouble(Double::parseDouble)
+                        .toArray();
+        assertThat(FORMS.get(what).applyAsDouble(in)).as(id + ": " + source).isCloseTo(expected, within(tolerance));
+    }
+
+    /** Conductivity, diffusivity, start, flux, seconds, depth; held against the closed form as well. */
+    private static double fluxOnThickBody(double[] in) {
+        LayerStack stack = body(in[0], in[0] / in[1]);
+        ThermalColumn column = ThermalColumn.of(stack, stack.thicknessMetres[0], NONE, NONE, 0);
+        double[] state = column.after(column.uniform(0), column.steady(in[3], 0, 0), in[4]);
+        double found = in[2] + column.node(state, (int) Math.round(in[5] / 0.001));
+        double root = Math.sqrt(in[1] * in[4] / Math.PI);
+        double closed = in[2]
+                + 2 * in[3] / in[0] * root * Math.exp(-in[5] * in[5] / (4 * in[1] * in[4]))
+                - in[3] * in[5] / in[0] * (1 - Erf.erf(in[5] / (2 * Math.sqrt(in[1] * in[4]))));
         assertThat(found).isCloseTo(closed, within(0.05));
+        return found;
     }
 
-    /** Air over the ground: Geankoplis example 5.3-1. */
-    @Test
-    void convectionOnThickBody() {
-        double k = 0.865;
-        LayerStack stack = body(k, k / 4.65e-7);
-        ThermalColumn column = ThermalColumn.of(stack, stack.thicknessMetres[0] / 2, 11.36, NONE, 0);
-        double[] end = column.steady(0, -17.8 - 15.6, -17.8 - 15.6);
-        double found = 15.6 + column.surface(column.after(column.uniform(0), end, 5 * 3600));
-        assertThat(found).isCloseTo(-5.17, within(0.02));
+    /** Conductivity, diffusivity, start, air, film, seconds. */
+    private static double filmOnThickBody(double[] in) {
+        LayerStack stack = body(in[0], in[0] / in[1]);
+        ThermalColumn column = ThermalColumn.of(stack, stack.thicknessMetres[0] / 2, in[4], NONE, 0);
+        double[] end = column.steady(0, in[3] - in[2], in[3] - in[2]);
+        return in[2] + column.surface(column.after(column.uniform(0), end, in[5]));
     }
 
-    /** Carslaw and Jaeger 3.8: a slab insulated on one face, flux into the other. */
-    @ParameterizedTest
-    @CsvSource({"300, 0.279, 1.756", "1800, 3.964, 5.571", "7200, 17.464, 19.071"})
-    void slabWithFlux(double seconds, double insulated, double heated) {
+    private static ThermalColumn slabColumn(double filmTop, double filmBelow) {
         LayerStack stack = LayerStack.of(BuildUp.of(List.of(Floors.layer(30, 1.4, 2000, 1000, true))));
-        ThermalColumn column = ThermalColumn.of(stack, 1e-12, NONE, NONE, 0);
-        double[] state = column.after(column.uniform(0), column.steady(150, 0, 0), seconds);
-        assertThat(column.surface(state)).isCloseTo(insulated, within(0.002));
-        assertThat(column.plane(state)).isCloseTo(heated, within(0.002));
+        return ThermalColumn.of(stack, 1e-12, filmTop, filmBelow, 0);
     }
 
-    /** A slab heated at its insulated base, film at the top (own derivation, checked by finite differences). */
-    @ParameterizedTest
-    @CsvSource({
-        "600, 0.882, 2.553",
-        "1800, 3.239, 5.198",
-        "3600, 6.003, 8.288",
-        "7200, 9.565, 12.270",
-        "1e7, 13.889, 17.103"
-    })
-    void slabOnInsulation(double seconds, double top, double base) {
-        LayerStack stack = LayerStack.of(BuildUp.of(List.of(Floors.layer(30, 1.4, 2000, 1000, true))));
-        ThermalColumn column = ThermalColumn.of(stack, 1e-12, 10.8, 1e-12, 0);
+    /** A slab of 30 mm, 1.4 W/(m·K), 2 MJ/(m³·K), 150 W/m² into its underside. */
+    private static double slab(double filmTop, double filmBelow, double seconds, boolean top) {
+        ThermalColumn column = slabColumn(filmTop, filmBelow);
         double[] state = column.after(column.uniform(0), column.steady(150, 0, 0), seconds);
-        assertThat(column.surface(state)).isCloseTo(top, within(0.002));
-        assertThat(column.plane(state)).isCloseTo(base, within(0.002));
-        assertThat(column.slowestSeconds()).isCloseTo(5990, within(5.0));
-        double zeta = Math.sqrt(0.03 * 0.03 / (1.4 / 2e6 * column.slowestSeconds()));
-        assertThat(zeta).isCloseTo(0.46328, within(1e-4));
+        return top ? column.surface(state) : column.plane(state);
     }
 
-    /** Incropera 5.5: a slab cooling at Bi 0.3, Fo 1. */
-    @Test
-    void slabCooling() {
-        double k = 1.0;
-        LayerStack stack = LayerStack.of(BuildUp.of(List.of(Floors.layer(30, k, 1000, 1000, true))));
-        ThermalColumn column = ThermalColumn.of(stack, 1e-12, 0.3 * k / 0.03, 1e-12, 0);
-        double[] state = column.after(column.uniform(1), column.steady(0, 0, 0), 0.03 * 0.03 / (k / 1e6));
-        assertThat(column.plane(state)).isCloseTo(0.7960, within(1e-4));
-        assertThat(column.surface(state)).isCloseTo(0.6900, within(1e-4));
+    /** Biot and Fourier number of a slab cooling from 1. */
+    private static double cooling(double[] in, boolean surface) {
+        LayerStack stack = LayerStack.of(BuildUp.of(List.of(Floors.layer(30, 1, 1000, 1000, true))));
+        ThermalColumn column = ThermalColumn.of(stack, 1e-12, in[0] / 0.03, 1e-12, 0);
+        double[] state = column.after(column.uniform(1), column.steady(0, 0, 0), in[1] * 0.03 * 0.03 / 1e-6);
+        return surface ? column.surface(state) : column.plane(state);
     }
 
     /** A heater between two thick bodies: rise 2q·√(t/π)/(e1 + e2) (Carslaw and Jaeger). */

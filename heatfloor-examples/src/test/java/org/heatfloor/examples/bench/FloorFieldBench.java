@@ -2,6 +2,9 @@ package org.heatfloor.examples.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.data.DMatrixSparseCSC;
@@ -12,13 +15,10 @@ import org.ejml.sparse.FillReducing;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
-import org.heatfloor.thermal.BuildUp;
 import org.heatfloor.thermal.CableRun;
-import org.heatfloor.thermal.Climate;
-import org.heatfloor.thermal.EmbeddedCable;
 import org.heatfloor.thermal.FloorField;
+import org.heatfloor.thermal.FloorFieldBuilder;
 import org.heatfloor.thermal.FloorShape;
-import org.heatfloor.thermal.Layer;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -30,13 +30,19 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
- * The whole floor by the cosine transform, beside a sparse direct solve of a general library on the same grid. The direct
- * solve is given the least there is to solve: one sheet of cells, the layers lumped into a sideways conductance and a loss
- * to room and below, so that the ratio flatters it. The grids of {@code cells} show the cost against their number.
+ * The whole floor of the schoolhouse washroom and kitchen by the cosine transform, their routes as planned, beside a sparse
+ * direct solve of a general library on the same grid. The direct solve is given the least there is to solve: one sheet of
+ * cells, the layers lumped into a sideways conductance and a loss to room and below, so that the ratio flatters it. The
+ * squares show the cost against the number of cells.
+ *
+ * <p>{@link #main} runs everything and prints the ratio and the time over {@code n·log n}.
  */
-@State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
@@ -44,77 +50,97 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 public class FloorFieldBench {
 
-    /** A room: width and height in metres and the longest step in millimetres. */
-    @Param({"2.41x1.96/10", "5.2x4.1/10", "2.4x2.4/9.9", "2.4x2.4/4.9", "2.4x2.4/2.4"})
-    public String room = "2.41x1.96/10";
+    /** A schoolhouse room. */
+    @State(Scope.Benchmark)
+    public static class RoomState {
+        /** The room's name. */
+        @Param({"washroom", "kitchen"})
+        public String room = "washroom";
 
-    private double width;
-    private double height;
-    private double step;
-    private BuildUp buildUp;
-    private Climate climate;
-    private CableRun cable;
+        PlannedRoom planned = PlannedRoom.read("washroom");
+        int stepsX;
+        int stepsY;
 
-    /** Lays a serpentine over the room. */
-    @Setup
-    public void lay() {
-        String[] parts = room.split("[x/]", -1);
-        width = Double.parseDouble(parts[0]);
-        height = Double.parseDouble(parts[1]);
-        step = Double.parseDouble(parts[2]);
-        buildUp = BuildUp.of(List.of(
-                layer("porcelain tile", 9, 1.3),
-                Layer.heated(
-                        "membrane filled with mortar", Amounts.millimetres(12.6), Amounts.wattsPerMetreKelvin(1.0)),
-                layer("mortar", 2.7, 1.0),
-                layer("plywood", 18, 0.13),
-                layer("mineral wool", 100, 0.037)));
-        climate = Climate.of(Amounts.celsius(22), Amounts.celsius(12));
-        List<double[]> path = new ArrayList<>();
-        boolean up = true;
-        for (double x = 0.08; x < width - 0.06; x += 0.102) {
-            path.add(new double[] {x, up ? 0.08 : height - 0.08});
-            path.add(new double[] {x, up ? height - 0.08 : 0.08});
-            up = !up;
+        /** Reads the room and its planned routes. */
+        @Setup
+        public void read() {
+            planned = PlannedRoom.read(room);
+            stepsX = planned.stepsX();
+            stepsY = planned.stepsY();
         }
-        cable = CableRun.of(
-                EmbeddedCable.flushWithStuds(
-                        Amounts.of(11, Units.WATT_PER_METRE), Amounts.millimetres(5), Amounts.millimetres(9)),
-                path.toArray(new double[0][]));
     }
 
-    private static Layer layer(String name, double millimetres, double conductivity) {
-        return Layer.of(name, Amounts.millimetres(millimetres), Amounts.wattsPerMetreKelvin(conductivity));
+    /** A square floor with a serpentine. */
+    @State(Scope.Benchmark)
+    public static class SquareState {
+        /** Cells along an edge. */
+        @Param({"256", "512", "1024"})
+        public int cells = 256;
+
+        FloorFieldBuilder builder = square(256);
+
+        /** Lays the serpentine. */
+        @Setup
+        public void lay() {
+            builder = square(cells);
+        }
+
+        private static FloorFieldBuilder square(int cells) {
+            double side = cells * 0.0099;
+            List<double[]> path = new ArrayList<>();
+            boolean up = true;
+            for (double x = 0.08; x < side - 0.06; x += 0.102) {
+                path.add(new double[] {x, up ? 0.08 : side - 0.08});
+                path.add(new double[] {x, up ? side - 0.08 : 0.08});
+                up = !up;
+            }
+            PlannedRoom like = PlannedRoom.read("washroom");
+            FloorShape floor = FloorShape.rectangle(
+                    Amounts.metres(0), Amounts.metres(0), Amounts.metres(side), Amounts.metres(side));
+            return FloorField.builder(like.buildUp(), like.climate(), floor)
+                    .cable(CableRun.of(like.cables().get(0).cable(), path.toArray(new double[0][]), Units.METRE));
+        }
     }
 
     /**
      * The field by the cosine transform.
      *
+     * @param state the room
      * @return the field
      */
     @Benchmark
-    public FloorField cosineTransform() {
-        return FloorField.builder(buildUp, climate, FloorShape.rectangle(0, 0, width, height))
-                .cable(cable)
-                .resolution(Amounts.millimetres(step))
-                .solve();
+    public FloorField cosineTransform(RoomState state) {
+        return state.planned.builder().solve();
+    }
+
+    /**
+     * The field of a square, to see the cost against the number of cells.
+     *
+     * @param state the square
+     * @return the field
+     */
+    @Benchmark
+    public FloorField cosineTransformOfSquare(SquareState state) {
+        return state.builder.solve();
     }
 
     /**
      * One sheet of cells by sparse Cholesky, its cells numbered by nested dissection; row by row, the factor of the larger
      * room would not fit in memory.
      *
+     * @param state the room
      * @return its temperatures
      */
     @Benchmark
-    public DMatrixRMaj sparseDirect() {
-        int nx = steps(width);
-        int ny = steps(height);
+    public DMatrixRMaj sparseDirect(RoomState state) {
+        PlannedRoom room = state.planned;
+        int nx = state.stepsX;
+        int ny = state.stepsY;
         int n = nx * ny;
-        double dx = width / nx;
-        double dy = height / ny;
-        double sheet = 9e-3 * 1.3 + 15.3e-3 * 1.0 + 18e-3 * 0.13;
-        double loss = (11 + 0.34) * dx * dy;
+        double dx = room.width() / nx;
+        double dy = room.height() / ny;
+        double sheet = room.sheet();
+        double loss = room.loss() * dx * dy;
         DMatrixSparseTriplet entries = new DMatrixSparseTriplet(n, n, 5 * n);
         DMatrixRMaj heat = new DMatrixRMaj(n, 1);
         int[] number = new int[n];
@@ -176,11 +202,46 @@ public class FloorFieldBench {
         return count;
     }
 
-    private int steps(double length) {
-        int n = 4;
-        while (1000 * length / n > step) {
-            n *= 2;
+    /**
+     * Runs all of it and prints, beside the times, how many times longer the direct solve takes and the time over {@code
+     * n·log2 n}.
+     *
+     * @param args nothing
+     * @throws RunnerException if a benchmark fails
+     */
+    public static void main(String[] args) throws RunnerException {
+        Map<String, Double> fast = new TreeMap<>();
+        Map<String, Double> direct = new TreeMap<>();
+        Map<Integer, Double> squares = new TreeMap<>();
+        for (RunResult result : new Runner(new OptionsBuilder()
+                        .include(FloorFieldBench.class.getName())
+                        .build())
+                .run()) {
+            double milliseconds = result.getPrimaryResult().getScore();
+            String name = result.getParams().getBenchmark();
+            if (name.endsWith("Square")) {
+                squares.put(Integer.valueOf(result.getParams().getParam("cells")), milliseconds);
+            } else {
+                (name.endsWith("sparseDirect") ? direct : fast)
+                        .put(result.getParams().getParam("room"), milliseconds);
+            }
         }
-        return n;
+        fast.forEach((room, ms) -> System.out.printf(
+                Locale.ROOT,
+                "%s: cosine transform %.1f ms, sparse direct %.0f ms, ratio %.0f%n",
+                room,
+                ms,
+                direct.get(room),
+                direct.get(room) / ms));
+        squares.forEach((cells, ms) -> {
+            double n = (double) cells * cells;
+            System.out.printf(
+                    Locale.ROOT,
+                    "%d x %d: %.1f ms, %.2f ns over n log2 n%n",
+                    cells,
+                    cells,
+                    ms,
+                    1e6 * ms / (n * Math.log(n) / Math.log(2)));
+        });
     }
 }
