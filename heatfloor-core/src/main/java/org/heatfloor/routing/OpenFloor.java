@@ -1,0 +1,98 @@
+package org.heatfloor.routing;
+
+import java.util.List;
+import org.heatfloor.grid.ChannelGrid;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+
+/** The floor on which a cable that lies in part is to go on: its free channels, less what the cold leads take. */
+final class OpenFloor {
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    final RouteSite site;
+    final Frame frame;
+    final Lattice lattice;
+
+    OpenFloor(RouteSite site) {
+        this.site = site;
+        frame = new Frame(site.grid);
+        lattice = lattice(site.grid);
+    }
+
+    private static Lattice lattice(ChannelGrid grid) {
+        int width = grid.columns();
+        int height = grid.rows();
+        boolean[] free = new boolean[width * height];
+        byte[] channels = new byte[free.length];
+        for (int v = 0; v < free.length; v++) {
+            free[v] = grid.isFree(v % width, v / width);
+        }
+        for (int v = 0; v < free.length; v++) {
+            if (grid.isFreeEast(v % width, v / width)) {
+                channels[v] |= Lattice.EAST;
+                channels[v + 1] |= Lattice.WEST;
+            }
+            if (grid.isFreeNorth(v % width, v / width)) {
+                channels[v] |= Lattice.NORTH;
+                channels[v + width] |= Lattice.SOUTH;
+            }
+        }
+        return new Lattice(width, height, free, channels);
+    }
+
+    Coordinate metres(int node) {
+        return frame.metres(node % lattice.width, node / lattice.width);
+    }
+
+    /** Free junctions that keep half the spacing from cold leads; junctions on the leads' own channels are not among them. */
+    boolean[] clearOf(List<LineString> leads) {
+        boolean[] open = lattice.free.clone();
+        double half = site.minSpacing / 2;
+        for (LineString lead : leads) {
+            Envelope near = lead.getEnvelopeInternal();
+            near.expandBy(half);
+            IndexedFacetDistance distance = new IndexedFacetDistance(lead);
+            for (int v = 0; v < open.length; v++) {
+                if (open[v]) {
+                    Coordinate c = metres(v);
+                    open[v] = !near.contains(c) || !distance.isWithinDistance(FACTORY.createPoint(c), half - 1e-9);
+                }
+            }
+        }
+        return open;
+    }
+
+    /** The part of the permitted junctions that channels join to one of them. */
+    Lattice joinedTo(int node, boolean[] permitted) {
+        boolean[] kept = new boolean[permitted.length];
+        int[] queue = new int[permitted.length];
+        int tail = 0;
+        queue[tail++] = node;
+        kept[node] = true;
+        int[] steps = {1, lattice.width, -1, -lattice.width};
+        for (int head = 0; head < tail; head++) {
+            int v = queue[head];
+            for (int d = 0; d < 4; d++) {
+                int next = v + steps[d];
+                if ((lattice.channels[v] & (1 << d)) != 0 && permitted[next] && !kept[next]) {
+                    kept[next] = true;
+                    queue[tail++] = next;
+                }
+            }
+        }
+        byte[] channels = new byte[permitted.length];
+        for (int t = 0; t < tail; t++) {
+            int v = queue[t];
+            for (int d = 0; d < 4; d++) {
+                if ((lattice.channels[v] & (1 << d)) != 0 && kept[v + steps[d]]) {
+                    channels[v] |= (byte) (1 << d);
+                }
+            }
+        }
+        return new Lattice(lattice.width, lattice.height, kept, channels);
+    }
+}
