@@ -90,14 +90,7 @@ final class Continuation {
      * @return exact routes, the best first
      */
     List<Resting> run(int @Nullable [] planned, int rounds) {
-        boolean[] permitted = Strand.permitted(
-                floor.lattice,
-                open,
-                part.site.spacingPitches(),
-                laid.nodes(),
-                laid.first(),
-                laid.nodes().length,
-                laid.nodes().length);
+        boolean[] permitted = laid.permitted(floor, open, laid.first());
         Lattice rest = floor.joinedTo(laid.nodes()[laid.first()], permitted);
         double wide = evenGap(rest);
         if (planned != null) {

@@ -81,6 +81,17 @@ record LaidStretch(int[] nodes, double joint, double head, double metres, int ro
         return Optional.of(new LaidStretch(nodes, track.joint(), head.place, metres, head.row));
     }
 
+    /** The junctions that the rest of the cable may still reach. */
+    Lattice reach(OpenFloor floor, boolean[] open) {
+        return floor.joinedTo(nodes[first()], permitted(floor, open, first()));
+    }
+
+    /** The junctions that may follow the stretch up to a place on it. */
+    boolean[] permitted(OpenFloor floor, boolean[] open, int until) {
+        return Strand.permitted(
+                floor.lattice, open, floor.site.spacingPitches(), nodes, until, nodes.length, nodes.length);
+    }
+
     /** Length of the heating part up to the last junction. */
     double metresToTip(RouteSite site) {
         int turns = 0;

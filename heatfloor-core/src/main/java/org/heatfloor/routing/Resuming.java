@@ -11,8 +11,6 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /** One re-planning: where the laid part is sound, how much must be lifted at least, and the search from head to head. */
 final class Resuming {
@@ -53,7 +51,10 @@ final class Resuming {
                 Amounts.metres(targetMetres),
                 bought.diameter(),
                 bought.coldLead());
-        open = floor.clearOf(laid.firstLead().map(this::offChannels).stream().toList());
+        open = floor.clearOf(laid.firstLead()
+                .map(l -> track.offChannels(l, site.pitch))
+                .stream()
+                .toList());
         double lead = Math.max(0, Si.in("cold lead", bought.coldLead(), Units.METRE) - site.riser);
         LeadWays ways = LeadWays.of(
                 site.room.polygon(),
@@ -67,13 +68,6 @@ final class Resuming {
         Lattice here = floor.joinedTo(freeNode(), floor.lattice.free);
         part = new Part(site, floor.frame, here, here.unionOfSquares(site.minSpacing / site.pitch), ways, lead);
         drawing = new WholeCable(floor, part, cable, laid);
-    }
-
-    /** The cold lead up to where it comes into the channels; from there on it is part of the track. */
-    private LineString offChannels(LineString lead) {
-        double length = lead.getLength();
-        double off = Math.max(0, length - Math.max(0, track.joint()) * site.pitch);
-        return (LineString) new LengthIndexedLine(lead).extractLine(0, off);
     }
 
     private int freeNode() {
@@ -203,26 +197,16 @@ final class Resuming {
     }
 
     private double mostMetres(LaidStretch stretch) {
-        boolean[] permitted = permitted(stretch);
-        int tip = stretch.nodes()[stretch.first()];
-        Lattice rest = floor.joinedTo(tip, permitted);
+        Lattice rest = stretch.reach(floor, open);
         double area = rest.unionOfSquares(part.spacing);
         return stretch.metresToTip(site) + Part.capacityMetres(site, rest, area, false);
-    }
-
-    private boolean[] permitted(LaidStretch stretch) {
-        int count = stretch.nodes().length;
-        return Strand.permitted(
-                floor.lattice, open, site.spacingPitches(), stretch.nodes(), stretch.first(), count, count);
     }
 
     /** Whether the straight piece ahead of the head keeps the spacing from what lies. */
     private boolean leadsOn(LaidStretch stretch) {
         int head = Math.max(0, Math.min(stretch.first(), (int) Math.floor(stretch.head() + 1e-6)));
-        int count = stretch.nodes().length;
-        boolean[] permitted =
-                Strand.permitted(floor.lattice, open, site.spacingPitches(), stretch.nodes(), head, count, count);
-        for (int i = head + 1; i < count; i++) {
+        boolean[] permitted = stretch.permitted(floor, open, head);
+        for (int i = head + 1; i < stretch.nodes().length; i++) {
             if (!permitted[stretch.nodes()[i]]) {
                 return false;
             }

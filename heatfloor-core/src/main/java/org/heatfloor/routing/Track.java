@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
  * A drawn cable read back onto the lattice: the junctions it passes, those of its cold lead in the floor included, and
@@ -55,6 +56,12 @@ record Track(int[] nodes, double joint, double end) {
             snapped.add(new Place(x, y));
         }
         return of(floor, snapped, backwards(frame, leads));
+    }
+
+    /** The first cold lead up to where it comes into the channels; from there on it is part of the track. */
+    LineString offChannels(LineString lead, double pitchMetres) {
+        double off = Math.max(0, lead.getLength() - Math.max(0, joint) * pitchMetres);
+        return (LineString) new LengthIndexedLine(lead).extractLine(0, off);
     }
 
     private static List<List<Place>> backwards(Frame frame, List<LineString> leads) {
