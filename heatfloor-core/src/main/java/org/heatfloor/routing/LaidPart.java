@@ -34,6 +34,8 @@ public final class LaidPart {
             boolean planned,
             double laidMetres,
             int row) {
+        finite("heating line of cable '" + cable.name() + "'", line);
+        coldLeads.forEach(lead -> finite("cold lead of cable '" + cable.name() + "'", lead));
         this.cable = cable;
         this.line = (LineString) line.copy();
         this.coldLeads = coldLeads.stream().map(l -> (LineString) l.copy()).toList();
@@ -51,9 +53,24 @@ public final class LaidPart {
      * @throws IllegalArgumentException if the length is negative or more than the planned one
      */
     public static LaidPart upTo(CableRoute plan, Quantity<Length> laid) {
-        double most = Si.in("planned length", plan.laidLength(), Units.METRE);
+        return upTo(plan.cable(), plan.line(), plan.coldLeads(), laid);
+    }
+
+    /**
+     * A cable laid as drawn up to a point.
+     *
+     * @param cable the cable
+     * @param line drawn centre line of the whole heating part, from the joint on, in metres
+     * @param coldLeads drawn centre lines of the cold leads, from the start to the joint, in metres
+     * @param laid length of the heating part that lies, from the joint on
+     * @return the laid part
+     * @throws IllegalArgumentException if the length is negative or more than the cable's, or a coordinate is not finite
+     */
+    public static LaidPart upTo(
+            CableToLay cable, LineString line, List<LineString> coldLeads, Quantity<Length> laid) {
+        double most = Si.in("cable length", cable.length(), Units.METRE);
         double metres = Si.within("length laid", laid, Units.METRE, 0, most);
-        return new LaidPart(plan.cable(), plan.line(), plan.coldLeads(), true, metres, 0);
+        return new LaidPart(cable, line, coldLeads, true, metres, 0);
     }
 
     /**
@@ -70,7 +87,25 @@ public final class LaidPart {
             throw new IllegalArgumentException(
                     "row: " + row + " was given; 1 to " + (plan.turns() + 1) + " is expected");
         }
-        return new LaidPart(plan.cable(), plan.line(), plan.coldLeads(), true, Double.NaN, row);
+        return upToRow(plan.cable(), plan.line(), plan.coldLeads(), row);
+    }
+
+    /**
+     * A cable laid as drawn up to the end of a row, counted from the joint. A number beyond the last row stands for the
+     * whole cable.
+     *
+     * @param cable the cable
+     * @param line drawn centre line of the whole heating part, from the joint on, in metres
+     * @param coldLeads drawn centre lines of the cold leads, from the start to the joint, in metres
+     * @param row number of the last row that lies, from 1
+     * @return the laid part
+     * @throws IllegalArgumentException if the number is less than 1 or a coordinate is not finite
+     */
+    public static LaidPart upToRow(CableToLay cable, LineString line, List<LineString> coldLeads, int row) {
+        if (!(row >= 1)) {
+            throw new IllegalArgumentException("row: " + row + " was given; 1 or more is expected");
+        }
+        return new LaidPart(cable, line, coldLeads, true, Double.NaN, row);
     }
 
     /**
@@ -84,8 +119,6 @@ public final class LaidPart {
      * @throws IllegalArgumentException if there are fewer than two points or a coordinate is not finite
      */
     public static LaidPart measured(CableToLay cable, LineString corners, LineString coldLead) {
-        finite("corner points", corners);
-        finite("cold lead", coldLead);
         return new LaidPart(cable, corners, List.of(coldLead), false, Double.NaN, 0);
     }
 
@@ -112,6 +145,18 @@ public final class LaidPart {
     }
 
     /**
+     * Length of the heating part that lies, along its bends.
+     *
+     * @param site where it lies
+     * @return the length from the joint to the head
+     * @throws IllegalArgumentException if the laid part does not lie in the site's channels
+     */
+    public Quantity<Length> length(RouteSite site) {
+        OpenFloor floor = new OpenFloor(site, List.of());
+        return Amounts.metres(metres(track(floor), floor));
+    }
+
+    /**
      * What would be left in hand if the cable were as long as stated and lay as drawn.
      *
      * @param site where it lies
@@ -119,7 +164,7 @@ public final class LaidPart {
      * @throws IllegalArgumentException if the laid part does not lie in the site's channels
      */
     public Quantity<Length> leftAsStated(RouteSite site) {
-        OpenFloor floor = new OpenFloor(site);
+        OpenFloor floor = new OpenFloor(site, List.of());
         return Amounts.metres(Si.in("cable length", cable.length(), Units.METRE) - metres(track(floor), floor));
     }
 
@@ -165,10 +210,5 @@ public final class LaidPart {
             }
         }
         return out;
-    }
-
-    /** Where the joint lies. */
-    Coordinate joint() {
-        return line.getCoordinateN(0);
     }
 }

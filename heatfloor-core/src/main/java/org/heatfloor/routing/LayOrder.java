@@ -71,7 +71,7 @@ public record LayOrder(
      * @throws IllegalArgumentException if a route does not lie in the site's channels
      */
     public static List<LayOrder> of(RouteSite site, List<CableRoute> plans) {
-        OpenFloor floor = new OpenFloor(site);
+        OpenFloor floor = new OpenFloor(site, List.of());
         List<LayOrder> out = new ArrayList<>();
         for (CableRoute plan : plans) {
             out.add(of(floor, plan, false));

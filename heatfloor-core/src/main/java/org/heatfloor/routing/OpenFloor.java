@@ -17,10 +17,34 @@ final class OpenFloor {
     final Frame frame;
     final Lattice lattice;
 
-    OpenFloor(RouteSite site) {
+    /** Other cables on the floor. */
+    final List<CableRoute> others;
+
+    OpenFloor(RouteSite site, List<CableRoute> others) {
         this.site = site;
+        this.others = List.copyOf(others);
         frame = new Frame(site.grid);
-        lattice = lattice(site.grid);
+        Lattice untouched = lattice(site.grid);
+        lattice = others.isEmpty() ? untouched : apart(untouched);
+    }
+
+    /** The lattice without the junctions nearer than the spacing to another cable. */
+    private Lattice apart(Lattice untouched) {
+        boolean[] free = untouched.free.clone();
+        for (CableRoute other : others) {
+            near(free, other.line(), site.minSpacing);
+            other.coldLeads().forEach(lead -> near(free, lead, site.minSpacing / 2));
+        }
+        int[] steps = {1, untouched.width, -1, -untouched.width};
+        byte[] channels = new byte[free.length];
+        for (int v = 0; v < free.length; v++) {
+            for (int d = 0; free[v] && d < 4; d++) {
+                if ((untouched.channels[v] & (1 << d)) != 0 && free[v + steps[d]]) {
+                    channels[v] |= (byte) (1 << d);
+                }
+            }
+        }
+        return new Lattice(untouched.width, untouched.height, free, channels);
     }
 
     private static Lattice lattice(ChannelGrid grid) {
@@ -51,19 +75,21 @@ final class OpenFloor {
     /** Free junctions that keep half the spacing from cold leads; junctions on the leads' own channels are not among them. */
     boolean[] clearOf(List<LineString> leads) {
         boolean[] open = lattice.free.clone();
-        double half = site.minSpacing / 2;
-        for (LineString lead : leads) {
-            Envelope near = lead.getEnvelopeInternal();
-            near.expandBy(half);
-            IndexedFacetDistance distance = new IndexedFacetDistance(lead);
-            for (int v = 0; v < open.length; v++) {
-                if (open[v]) {
-                    Coordinate c = metres(v);
-                    open[v] = !near.contains(c) || !distance.isWithinDistance(FACTORY.createPoint(c), half - 1e-9);
-                }
+        leads.forEach(lead -> near(open, lead, site.minSpacing / 2));
+        return open;
+    }
+
+    /** Takes out the junctions nearer to a line than a distance. */
+    private void near(boolean[] open, LineString line, double metres) {
+        Envelope box = line.getEnvelopeInternal();
+        box.expandBy(metres);
+        IndexedFacetDistance distance = new IndexedFacetDistance(line);
+        for (int v = 0; v < open.length; v++) {
+            if (open[v]) {
+                Coordinate c = metres(v);
+                open[v] = !box.contains(c) || !distance.isWithinDistance(FACTORY.createPoint(c), metres - 1e-9);
             }
         }
-        return open;
     }
 
     /** The part of the permitted junctions that channels join to one of them. */

@@ -1,5 +1,6 @@
 package org.heatfloor.routing;
 
+import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -20,9 +21,9 @@ public final class Replanner {
     private final RouteSite site;
     private final OpenFloor floor;
 
-    private Replanner(RouteSite site) {
+    private Replanner(RouteSite site, List<CableRoute> others) {
         this.site = site;
-        floor = new OpenFloor(site);
+        floor = new OpenFloor(site, others);
     }
 
     /**
@@ -32,7 +33,17 @@ public final class Replanner {
      * @return the re-planner
      */
     public static Replanner of(RouteSite site) {
-        return new Replanner(site);
+        return new Replanner(site, List.of());
+    }
+
+    /**
+     * The same site with other cables on it, from which the rest keeps the least spacing.
+     *
+     * @param others cables that stay where they are
+     * @return the re-planner
+     */
+    public Replanner avoiding(List<CableRoute> others) {
+        return new Replanner(site, others);
     }
 
     /**

@@ -262,7 +262,8 @@ final class Resuming {
 
     /** Everything lifted, the cold lead included. */
     private Resumption anew(double proved, Soundness soundness) {
-        Router router = Router.of(site);
+        Router router = Router.of(site)
+                .avoiding(floor.others.stream().map(CableRoute::line).toList());
         double capacity = 0;
         for (int p = 0; p < router.parts(); p++) {
             capacity = Math.max(

@@ -108,14 +108,28 @@ final class WholeCable {
     }
 
     private RouteCheckReport checked(CableRoute route) {
-        return check.check(List.of(new LaidCable(
+        List<LaidCable> lying = new ArrayList<>();
+        lying.add(new LaidCable(
                 cable.name(),
                 route.line(),
                 route.coldLeads(),
                 cable.length(),
                 cable.diameter(),
                 cable.conductors(),
-                cable.coldLead())));
+                cable.coldLead()));
+        for (CableRoute other : floor.others) {
+            CableToLay c = other.cable();
+            lying.add(new LaidCable(
+                    c.name(),
+                    other.line(),
+                    other.coldLeads(),
+                    c.length(),
+                    c.diameter(),
+                    c.conductors(),
+                    c.coldLead()));
+        }
+        RouteCheckReport report = check.check(lying);
+        return new RouteCheckReport(report.cables().subList(0, 1));
     }
 
     private double length() {
