@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 final class Continuation {
 
     private static final int ENOUGH = 4;
-    private static final int RUINED = 5;
+    private static final int RUINED = 3;
+    private static final int TRIAL = 15;
 
     private final OpenFloor floor;
     private final Part part;
@@ -489,23 +490,40 @@ final class Continuation {
         }
     }
 
-    /** Takes pieces of a strand up and lays them anew, keeping what is longer, until it is long enough. */
+    /**
+     * Takes pieces of a strand up and lays them anew until it is long enough; worse ones are kept at first, as in annealing.
+     * It is given up when the gain so far does not promise what is still lacking.
+     */
     private void relay(Strand begun, int rounds) {
-        Strand best = begun;
+        Strand now = begun;
         double lacking = missing.applyAsDouble(begun);
+        double before = lacking;
+        int since = 0;
         for (int round = 0; round < rounds && found.isEmpty() && !Thread.currentThread().isInterrupted(); round++) {
-            Strand now = best.copy();
-            if (!ruin(now)) {
+            if (++since == TRIAL) {
+                if (lacking > 1 && lacking > 3 * (before - lacking + 0.5) * (rounds - round) / TRIAL) {
+                    return;
+                }
+                since = 0;
+                before = lacking;
+            }
+            Strand next = now.copy();
+            if (!ruin(next)) {
                 continue;
             }
             int least = part.site.spacingPitches();
-            grow(now, 2 * least + (random.nextInt(4) == 0 ? 1 : 0), 0.3);
-            double left = missing.applyAsDouble(now);
-            if (left <= 0) {
-                judge(now);
+            if (random.nextInt(3) == 0) {
+                int[] offs = {1, floor.lattice.width, -1, -floor.lattice.width};
+                Sliding.gather(next, offs[random.nextInt(4)]);
             }
-            if (left <= lacking + (random.nextInt(3) == 0 ? 4.0 * (rounds - round) / rounds : 0)) {
-                best = now;
+            grow(next, 2 * least + (random.nextInt(4) == 0 ? 1 : 0), 0.3);
+            double left = missing.applyAsDouble(next);
+            if (left <= 0) {
+                judge(next);
+            }
+            double heat = 0.2 + 1.8 * (rounds - round) / rounds;
+            if (left <= lacking - heat * Math.log(1 - random.nextDouble())) {
+                now = next;
                 lacking = left;
                 longest = Math.max(longest, metres(now));
             }
@@ -513,6 +531,10 @@ final class Continuation {
     }
 
     private boolean ruin(Strand strand) {
+        if (random.nextInt(4) == 0) {
+            int[] offs = {1, floor.lattice.width, -1, -floor.lattice.width};
+            return Sliding.gather(strand, offs[random.nextInt(4)]);
+        }
         int free = strand.last() - 1 - strand.first;
         if (free < 4) {
             return false;

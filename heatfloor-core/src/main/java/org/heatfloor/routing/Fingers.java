@@ -84,7 +84,7 @@ final class Fingers {
             swap(tried, top);
             int place = places[tried] >> 1;
             int side = places[tried] & 1;
-            int least = leastDepth();
+            int least = pushes(place, widths[tried], side) ? 1 : leastDepth();
             int depth = Math.max(least, Math.min(depths[tried], (int) Math.ceil(wanted / 2)));
             for (int d = depth; d >= Math.max(least, depth - strand.spacing); d--) {
                 if (lay(place, widths[tried], side, d)) {
@@ -119,6 +119,16 @@ final class Fingers {
         int along = strand.step(place);
         int lateral = Math.abs(along) == 1 ? strand.lattice.width : 1;
         return side == 0 ? lateral : -lateral;
+    }
+
+    /** Whether a finger only pushes the base of a U-turn on, so that no new leg comes of it. */
+    private boolean pushes(int place, int across, int side) {
+        int end = place + across;
+        if (place < 1 || end + 1 >= strand.count() || !strand.turnsAt(place) || !strand.turnsAt(end)) {
+            return false;
+        }
+        int off = sideways(place, side);
+        return strand.step(place - 1) == off && strand.step(end) == -off;
     }
 
     private boolean lay(int place, int across, int side, int depth) {
@@ -185,15 +195,16 @@ final class Fingers {
 
     private void offer(int a, int across, int side) {
         int depth = Math.min(reach[side][a], reach[side][a + across]);
-        if (depth < leastDepth() || banned[2 * strand.node(a) + side]) {
+        int least = pushes(a, across, side) ? 1 : leastDepth();
+        if (depth < least || banned[2 * strand.node(a) + side]) {
             return;
         }
         int off = sideways(a, side);
         int along = strand.step(a);
-        while (depth >= leastDepth() && !base(strand.node(a) + depth * off, along, across, depth >= gap)) {
+        while (depth >= least && !base(strand.node(a) + depth * off, along, across, depth >= gap)) {
             depth--;
         }
-        if (depth < leastDepth()) {
+        if (depth < least) {
             return;
         }
         int snug = 0;

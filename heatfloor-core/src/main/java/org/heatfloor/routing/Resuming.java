@@ -17,6 +17,8 @@ final class Resuming {
 
     private static final double CLOSE_METRES = 1e-9;
     private static final int HALVINGS = 5;
+    /** How much more is spent where all of the heating part is lifted, the last chance to keep the lead. */
+    private static final int LAST_RESORT = 3;
 
     private final RouteSite site;
     private final OpenFloor floor;
@@ -198,8 +200,21 @@ final class Resuming {
 
     private double mostMetres(LaidStretch stretch) {
         Lattice rest = stretch.reach(floor, open);
+        if (cable.returns() && !reachesGate(rest)) {
+            return stretch.metres();
+        }
         double area = rest.unionOfSquares(part.spacing);
         return stretch.metresToTip(site) + Part.capacityMetres(site, rest, area, false);
+    }
+
+    /** Whether a cold lead comes to one of the junctions. */
+    private boolean reachesGate(Lattice rest) {
+        for (int v = 0; v < rest.free.length; v++) {
+            if (rest.free[v] && !part.waysAt.get(v).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether the straight piece ahead of the head keeps the spacing from what lies. */
@@ -227,7 +242,7 @@ final class Resuming {
                 cable.returns(),
                 targetMetres,
                 new SplittableRandom(seed));
-        List<Resting> exact = continuation.run(planned(stretch.get()), rounds());
+        List<Resting> exact = continuation.run(planned(stretch.get()), kept > 0 ? rounds() : LAST_RESORT * rounds());
         longest = Math.max(longest, Math.min(targetMetres, continuation.longestMetres()));
         for (Resting resting : exact) {
             RestRoute route = drawing.draw(resting, stretch.get(), mostMetres(stretch.get()));
@@ -254,9 +269,9 @@ final class Resuming {
 
     private int rounds() {
         return switch (effort) {
-            case QUICK -> 25;
-            case NORMAL -> 100;
-            case THOROUGH -> 500;
+            case QUICK -> 150;
+            case NORMAL -> 450;
+            case THOROUGH -> 2400;
         };
     }
 

@@ -112,7 +112,8 @@ public final class ReplanTable {
             CableToLay cable = new CableToLay(
                     offer.name(), offer.conductors(), offer.length(), offer.diameter(), offer.coldLead());
             String name = PrototypeComparison.name(file);
-            cases(PrototypeComparison.routerCase(room), cable, name, name.replaceAll("^(R\\d).*", "$1"), number++);
+            String length = "cable of " + name.replaceAll(".*-", "") + " % of the longest";
+            cases(PrototypeComparison.routerCase(room), cable, name, length, number++);
         }
     }
 
@@ -186,6 +187,7 @@ public final class ReplanTable {
             add(tally, floor, answer, milliseconds);
         }
         remark(answer, what, milliseconds);
+        System.err.printf(Locale.ROOT, "%s: %s, %.0f ms%n", what, answer.getClass().getSimpleName(), milliseconds);
     }
 
     private Tally tally(String row) {
