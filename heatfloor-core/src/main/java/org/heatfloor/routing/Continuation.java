@@ -186,8 +186,8 @@ final class Continuation {
         if (from < laid.first() || to >= planned.length || from < 1 || to <= from) {
             return;
         }
-        boolean[] permitted = Strand.permitted(
-                floor.lattice, open, part.site.spacingPitches(), planned, from, to, planned.length);
+        boolean[] permitted =
+                Strand.permitted(floor.lattice, open, part.site.spacingPitches(), planned, from, to, planned.length);
         int direction = ChannelWay.direction(planned[from] - planned[from - 1], floor.lattice.width);
         ways.search(permitted, 4, planned[from], direction, 2, -1);
         int onward = to + 1 < planned.length
@@ -362,8 +362,8 @@ final class Continuation {
     private void spinesTo(int[] exit, double wide) {
         int[] ends = joinedNodes(laid.nodes(), new int[0], exit);
         int f = laid.first();
-        boolean[] permitted = Strand.permitted(
-                floor.lattice, open, part.site.spacingPitches(), ends, f, f + 1, ends.length);
+        boolean[] permitted =
+                Strand.permitted(floor.lattice, open, part.site.spacingPitches(), ends, f, f + 1, ends.length);
         int onward = ChannelWay.direction(exit[1] - exit[0], floor.lattice.width);
         List<int[]> spines = new ArrayList<>();
         ways.search(permitted, 5, ends[f], headDirection(), 2, -1);
@@ -381,10 +381,9 @@ final class Continuation {
             }
             int[] there = joinedNodes(laid.nodes(), out, exit);
             int at = f + out.length;
-            boolean[] back = Strand.permitted(
-                    floor.lattice, open, part.site.spacingPitches(), there, at, at + 1, there.length);
-            ways.search(
-                    back, 5, goal, ChannelWay.direction(there[at] - there[at - 1], floor.lattice.width), 2, -1);
+            boolean[] back =
+                    Strand.permitted(floor.lattice, open, part.site.spacingPitches(), there, at, at + 1, there.length);
+            ways.search(back, 5, goal, ChannelWay.direction(there[at] - there[at - 1], floor.lattice.width), 2, -1);
             int[] home = ways.to(exit[0], onward);
             if (home != null) {
                 spines.add(joinedNodes(out, home, new int[0]));
@@ -458,8 +457,7 @@ final class Continuation {
         boolean[] permitted = Strand.permitted(
                 floor.lattice, open, strand.spacing, strand.nodes(), end, strand.count(), strand.count());
         int tip = strand.node(end);
-        ways.search(
-                permitted, 5, tip, ChannelWay.direction(strand.step(end - 1), floor.lattice.width), 2, -1);
+        ways.search(permitted, 5, tip, ChannelWay.direction(strand.step(end - 1), floor.lattice.width), 2, -1);
         int far = -1;
         for (int v = 0; v < permitted.length; v++) {
             if (v != tip && ways.reaches(v) && (far < 0 || ways.price(v) > ways.price(far))) {
@@ -499,7 +497,9 @@ final class Continuation {
         double lacking = missing.applyAsDouble(begun);
         double before = lacking;
         int since = 0;
-        for (int round = 0; round < rounds && found.isEmpty() && !Thread.currentThread().isInterrupted(); round++) {
+        for (int round = 0;
+                round < rounds && found.isEmpty() && !Thread.currentThread().isInterrupted();
+                round++) {
             if (++since == TRIAL) {
                 if (lacking > 1 && lacking > 3 * (before - lacking + 0.5) * (rounds - round) / TRIAL) {
                     return;
@@ -549,15 +549,15 @@ final class Continuation {
         if (to - from < 2) {
             return false;
         }
-        boolean[] permitted = Strand.permitted(
-                floor.lattice, open, strand.spacing, strand.nodes(), from, to, strand.count());
+        boolean[] permitted =
+                Strand.permitted(floor.lattice, open, strand.spacing, strand.nodes(), from, to, strand.count());
         int direction = ChannelWay.direction(strand.step(Math.max(0, from - 1)), floor.lattice.width);
         int price = new int[] {0, 3, 6, 12}[random.nextInt(4)];
         ways.search(permitted, price, strand.node(from), direction, 2, -1);
         int[] way;
         if (end) {
-            List<Integer> goals = goals(new Lattice(
-                    floor.lattice.width, floor.lattice.height, permitted, floor.lattice.channels));
+            List<Integer> goals =
+                    goals(new Lattice(floor.lattice.width, floor.lattice.height, permitted, floor.lattice.channels));
             if (goals.isEmpty()) {
                 return false;
             }

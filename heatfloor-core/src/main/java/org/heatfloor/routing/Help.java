@@ -35,7 +35,12 @@ final class Help {
             if (clearance >= site.pitch - 1e-9) {
                 List<KeepOut> others = new ArrayList<>(site.keepOuts);
                 others.set(i, nearer(keepOut, clearance - site.pitch));
-                add(out, keepOut.name(), "the clearance one stud less", capacity(others, site.minSpacing), capacityMetres);
+                add(
+                        out,
+                        keepOut.name(),
+                        "the clearance one stud less",
+                        capacity(others, site.minSpacing),
+                        capacityMetres);
             }
         }
         if (site.minSpacing - site.pitch >= site.pitch - 1e-9) {

@@ -8,7 +8,6 @@ import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.LineString;
 
@@ -66,8 +65,7 @@ public final class LaidPart {
      * @return the laid part
      * @throws IllegalArgumentException if the length is negative or more than the cable's, or a coordinate is not finite
      */
-    public static LaidPart upTo(
-            CableToLay cable, LineString line, List<LineString> coldLeads, Quantity<Length> laid) {
+    public static LaidPart upTo(CableToLay cable, LineString line, List<LineString> coldLeads, Quantity<Length> laid) {
         double most = Si.in("cable length", cable.length(), Units.METRE);
         double metres = Si.within("length laid", laid, Units.METRE, 0, most);
         return new LaidPart(cable, line, coldLeads, true, metres, 0);

@@ -24,16 +24,16 @@ final class OpenFloor {
         this.site = site;
         this.others = List.copyOf(others);
         frame = new Frame(site.grid);
-        Lattice untouched = lattice(site.grid);
-        lattice = others.isEmpty() ? untouched : apart(untouched);
+        whole = lattice(site.grid);
+        lattice = others.isEmpty() ? whole : apart(site, frame, whole, others);
     }
 
     /** The lattice without the junctions nearer than the spacing to another cable. */
-    private Lattice apart(Lattice untouched) {
+    private static Lattice apart(RouteSite site, Frame frame, Lattice untouched, List<CableRoute> others) {
         boolean[] free = untouched.free.clone();
         for (CableRoute other : others) {
-            near(free, other.line(), site.minSpacing);
-            other.coldLeads().forEach(lead -> near(free, lead, site.minSpacing / 2));
+            near(frame, untouched.width, free, other.line(), site.minSpacing);
+            other.coldLeads().forEach(lead -> near(frame, untouched.width, free, lead, site.minSpacing / 2));
         }
         int[] steps = {1, untouched.width, -1, -untouched.width};
         byte[] channels = new byte[free.length];
@@ -75,18 +75,18 @@ final class OpenFloor {
     /** Free junctions that keep half the spacing from cold leads; junctions on the leads' own channels are not among them. */
     boolean[] clearOf(List<LineString> leads) {
         boolean[] open = lattice.free.clone();
-        leads.forEach(lead -> near(open, lead, site.minSpacing / 2));
+        leads.forEach(lead -> near(frame, lattice.width, open, lead, site.minSpacing / 2));
         return open;
     }
 
     /** Takes out the junctions nearer to a line than a distance. */
-    private void near(boolean[] open, LineString line, double metres) {
+    private static void near(Frame frame, int width, boolean[] open, LineString line, double metres) {
         Envelope box = line.getEnvelopeInternal();
         box.expandBy(metres);
         IndexedFacetDistance distance = new IndexedFacetDistance(line);
         for (int v = 0; v < open.length; v++) {
             if (open[v]) {
-                Coordinate c = metres(v);
+                Coordinate c = frame.metres(v % width, v / width);
                 open[v] = !box.contains(c) || !distance.isWithinDistance(FACTORY.createPoint(c), metres - 1e-9);
             }
         }

@@ -14,6 +14,7 @@ final class Resting {
     final int[] nodes;
     /** Place where the heating part ends, in pitches from the first junction. */
     final double end;
+
     final double joint;
     final double laidMetres;
     final int turns;
@@ -60,8 +61,7 @@ final class Resting {
     }
 
     static double availableMetres(RouteSite site, double joint, Strand strand) {
-        return (strand.count() - 1 - joint) * site.pitch
-                - Part.CORNER * site.bendRadius * strand.turnsAfter(joint);
+        return (strand.count() - 1 - joint) * site.pitch - Part.CORNER * site.bendRadius * strand.turnsAfter(joint);
     }
 
     /** Makes a strand exact that is long enough; null if that fails. */
@@ -97,8 +97,7 @@ final class Resting {
                     return null;
                 }
                 int[] kept = Arrays.copyOf(strand.nodes(), Math.min(strand.count(), (int) Math.ceil(end - 1e-9) + 1));
-                return new Resting(
-                        floor, part, kept, laid.joint(), end, metres, turns, targetMetres, null, 0, null);
+                return new Resting(floor, part, kept, laid.joint(), end, metres, turns, targetMetres, null, 0, null);
             }
             turns--;
             to = from;
@@ -110,8 +109,7 @@ final class Resting {
             OpenFloor floor, Part part, LaidStretch laid, Strand strand, double targetMetres) {
         double pitch = floor.site.pitch;
         for (int pass = 0; pass < 400; pass++) {
-            LatticePath path =
-                    LatticePath.of(floor.lattice, strand.spacing, strand.leastRun, strand.nodes());
+            LatticePath path = LatticePath.of(floor.lattice, strand.spacing, strand.leastRun, strand.nodes());
             Ends last = Ends.of(part, path, true);
             if (last == null || path.runs() - 1 - last.run() < 0) {
                 return null;
@@ -123,14 +121,14 @@ final class Resting {
                 lostTurns++;
             }
             int turns = strand.turnsAfter(laid.joint()) - lostTurns;
-            double available = (strand.count() - 1 - laid.joint()) * pitch
-                    - Part.CORNER * floor.site.bendRadius * turns
-                    - lost;
+            double available =
+                    (strand.count() - 1 - laid.joint()) * pitch - Part.CORNER * floor.site.bendRadius * turns - lost;
             double excess = available - targetMetres;
             if (excess < -last.back() - CLOSE_METRES) {
                 return null;
             }
-            if (excess > Math.min(last.slack(), 2 * pitch) && Pulling.shorten(strand, (int) Math.floor(excess / pitch))) {
+            if (excess > Math.min(last.slack(), 2 * pitch)
+                    && Pulling.shorten(strand, (int) Math.floor(excess / pitch))) {
                 continue;
             }
             if (excess > last.slack() + CLOSE_METRES) {

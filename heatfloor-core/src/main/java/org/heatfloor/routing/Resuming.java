@@ -48,21 +48,15 @@ final class Resuming {
         targetMetres = laidMetres + inHand;
         CableToLay bought = laid.cable();
         cable = new CableToLay(
-                bought.name(),
-                bought.conductors(),
-                Amounts.metres(targetMetres),
-                bought.diameter(),
-                bought.coldLead());
-        open = floor.clearOf(laid.firstLead()
-                .map(l -> track.offChannels(l, site.pitch))
-                .stream()
+                bought.name(), bought.conductors(), Amounts.metres(targetMetres), bought.diameter(), bought.coldLead());
+        open = floor.clearOf(laid.firstLead().map(l -> track.offChannels(l, site.pitch)).stream()
                 .toList());
         double lead = Math.max(0, Si.in("cold lead", bought.coldLead(), Units.METRE) - site.riser);
         LeadWays ways = LeadWays.of(
                 site.room.polygon(),
                 site.keepOuts,
                 floor.frame,
-                floor.lattice,
+                floor.whole,
                 site.start,
                 site.wallClearanceMetres,
                 site.minSpacing / 2,
@@ -235,13 +229,7 @@ final class Resuming {
             return null;
         }
         Continuation continuation = new Continuation(
-                floor,
-                part,
-                open,
-                stretch.get(),
-                cable.returns(),
-                targetMetres,
-                new SplittableRandom(seed));
+                floor, part, open, stretch.get(), cable.returns(), targetMetres, new SplittableRandom(seed));
         List<Resting> exact = continuation.run(planned(stretch.get()), kept > 0 ? rounds() : LAST_RESORT * rounds());
         longest = Math.max(longest, Math.min(targetMetres, continuation.longestMetres()));
         for (Resting resting : exact) {
@@ -281,13 +269,11 @@ final class Resuming {
                 .avoiding(floor.others.stream().map(CableRoute::line).toList());
         double capacity = 0;
         for (int p = 0; p < router.parts(); p++) {
-            capacity = Math.max(
-                    capacity, Si.in("capacity", router.capacity(p, cable.conductors()), Units.METRE));
+            capacity = Math.max(capacity, Si.in("capacity", router.capacity(p, cable.conductors()), Units.METRE));
         }
         List<Finding> help = new Help(site, cable).list(capacity);
         if (targetMetres > capacity) {
-            return new Resumption.TooLong(
-                    Amounts.metres(capacity), Amounts.metres(targetMetres - capacity), help);
+            return new Resumption.TooLong(Amounts.metres(capacity), Amounts.metres(targetMetres - capacity), help);
         }
         for (int p = 0; p < router.parts() && !Thread.currentThread().isInterrupted(); p++) {
             RouteOutcome outcome = router.route(p, cable, effort, seed);

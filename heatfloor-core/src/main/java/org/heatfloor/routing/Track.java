@@ -215,8 +215,7 @@ record Track(int[] nodes, double joint, double end) {
                 break;
             }
             Place corner = last.eastward ? new Place(next.line, last.line) : new Place(last.line, next.line);
-            if (Math.abs(corner.x - Math.rint(corner.x)) > DRAWN
-                    || Math.abs(corner.y - Math.rint(corner.y)) > DRAWN) {
+            if (Math.abs(corner.x - Math.rint(corner.x)) > DRAWN || Math.abs(corner.y - Math.rint(corner.y)) > DRAWN) {
                 if (!cutOff) {
                     return List.of();
                 }
@@ -232,9 +231,7 @@ record Track(int[] nodes, double joint, double end) {
         Straight start = straights.get(0);
         out.set(
                 0,
-                start.eastward
-                        ? new Place(first.x, Math.rint(start.line))
-                        : new Place(Math.rint(start.line), first.y));
+                start.eastward ? new Place(first.x, Math.rint(start.line)) : new Place(Math.rint(start.line), first.y));
         return out;
     }
 
@@ -285,10 +282,7 @@ record Track(int[] nodes, double joint, double end) {
         double to = eastward ? b.x : b.y;
         if (!out.isEmpty()) {
             Straight last = out.get(out.size() - 1);
-            if (!last.broken
-                    && last.eastward == eastward
-                    && last.sign == sign
-                    && Math.abs(last.line - line) < 0.01) {
+            if (!last.broken && last.eastward == eastward && last.sign == sign && Math.abs(last.line - line) < 0.01) {
                 out.set(out.size() - 1, new Straight(eastward, sign, last.line, last.from, to, false));
                 return;
             }

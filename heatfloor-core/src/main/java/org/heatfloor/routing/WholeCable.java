@@ -46,8 +46,7 @@ final class WholeCable {
         LineString line = rounded(corners(track.nodes(), track.joint(), head.place()));
         double length = LaidStretch.metresTo(track, head.place(), floor.site.bendRadius, floor.site.pitch);
         // A single lead lies so far: the piece is judged as a cable with one end.
-        return check
-                .check(List.of(new LaidCable(
+        return check.check(List.of(new LaidCable(
                         cable.name(),
                         line,
                         laidPart.firstLead().stream().toList(),
@@ -120,13 +119,7 @@ final class WholeCable {
         for (CableRoute other : floor.others) {
             CableToLay c = other.cable();
             lying.add(new LaidCable(
-                    c.name(),
-                    other.line(),
-                    other.coldLeads(),
-                    c.length(),
-                    c.diameter(),
-                    c.conductors(),
-                    c.coldLead()));
+                    c.name(), other.line(), other.coldLeads(), c.length(), c.diameter(), c.conductors(), c.coldLead()));
         }
         RouteCheckReport report = check.check(lying);
         return new RouteCheckReport(report.cables().subList(0, 1));

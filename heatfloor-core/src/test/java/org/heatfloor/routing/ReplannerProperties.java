@@ -150,8 +150,8 @@ class ReplannerProperties {
         KeepOut added = placeAt(line.extractPoint(where * 0.5 * line.getEndIndex()), 0.1);
         LaidPart laid = LaidPart.upTo(plan, Amounts.metres(laidLength));
 
-        Resumption answer = Replanner.of(site.siteWith(added))
-                .resume(laid, Amounts.metres(laidLength), Effort.QUICK, 1);
+        Resumption answer =
+                Replanner.of(site.siteWith(added)).resume(laid, Amounts.metres(laidLength), Effort.QUICK, 1);
 
         assertThat(answer).isInstanceOf(Resumption.AfterLifting.class);
         Resumption.AfterLifting after = (Resumption.AfterLifting) answer;

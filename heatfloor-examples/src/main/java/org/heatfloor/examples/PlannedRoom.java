@@ -52,8 +52,8 @@ record PlannedRoom(CableToLay cable, LineString line, List<LineString> coldLeads
         HeatingCable bought = room.cable().catalogue().stream()
                 .filter(c -> c.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new BadRoomFile(
-                        "cables[0].name", Fault.quoted(name), "a cable of the room file's catalogue"));
+                .orElseThrow(() ->
+                        new BadRoomFile("cables[0].name", Fault.quoted(name), "a cable of the room file's catalogue"));
         List<LineString> leads = new ArrayList<>();
         for (JsonNode lead : planned.path("coldLeads")) {
             leads.add((LineString) shape("cables[0].coldLeads", lead.path("line"), LineString.class, room));

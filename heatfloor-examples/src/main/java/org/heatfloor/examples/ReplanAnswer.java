@@ -51,8 +51,8 @@ final class ReplanAnswer {
                     + " can lie here with the least spacing, proved");
             tooLong.help().forEach(help -> line("Help     " + help.subject() + ": " + help.message()));
         } else if (answer instanceof Resumption.NotFound missed) {
-            line("Not found, and not proved impossible: the longest found is "
-                    + units.longLength(missed.longestFound()) + ", the bound is " + units.longLength(missed.capacity()));
+            line("Not found, and not proved impossible: the longest found is " + units.longLength(missed.longestFound())
+                    + ", the bound is " + units.longLength(missed.capacity()));
             missed.mustLift()
                     .ifPresent(must -> line("Lift     at least " + units.longLength(must)
                             + ", because the laid part breaks a rule of the room as it is now"));
@@ -77,8 +77,7 @@ final class ReplanAnswer {
                 + check.leastSeparation().map(units::shortLength).orElse("none") + ", sharpest bend "
                 + check.leastBendRadius().map(units::shortLength).orElse("none")
                 + ", cold share " + UserUnits.written(route.whole().coldShare(), Units.PERCENT, 1));
-        line("Room     at most " + units.longLength(route.most())
-                + " of cable could lie here with what stays, proved");
+        line("Room     at most " + units.longLength(route.most()) + " of cable could lie here with what stays, proved");
     }
 
     private void line(String text) {

@@ -122,7 +122,10 @@ public final class ReplanRoom {
         try {
             return QuantityText.read(text, Units.METRE);
         } catch (IllegalArgumentException e) {
-            throw new BadRoomFile(key, Fault.quoted(text), "a length such as '12.5 m'" + (key.equals("LAID") ? " or a row such as 'row 9'" : ""));
+            throw new BadRoomFile(
+                    key,
+                    Fault.quoted(text),
+                    "a length such as '12.5 m'" + (key.equals("LAID") ? " or a row such as 'row 9'" : ""));
         }
     }
 

@@ -181,13 +181,17 @@ public final class ReplanTable {
         Resumption answer = Replanner.of(floor.site()).resume(laid, inHand, effort, 1);
         double milliseconds = (System.nanoTime() - begun) / 1e6;
         String row = String.format(
-                Locale.ROOT, "%s, %.0f %% laid", plan.cable().conductors() == 2 ? "one-ended" : "two-ended", 100 * share);
+                Locale.ROOT,
+                "%s, %.0f %% laid",
+                plan.cable().conductors() == 2 ? "one-ended" : "two-ended",
+                100 * share);
         String what = String.format(Locale.ROOT, "%s at %.0f %%", name, 100 * share);
         for (Tally tally : List.of(all, tally(row), tally(kind))) {
             add(tally, floor, answer, milliseconds);
         }
         remark(answer, what, milliseconds);
-        System.err.printf(Locale.ROOT, "%s: %s, %.0f ms%n", what, answer.getClass().getSimpleName(), milliseconds);
+        System.err.printf(
+                Locale.ROOT, "%s: %s, %.0f ms%n", what, answer.getClass().getSimpleName(), milliseconds);
     }
 
     private Tally tally(String row) {
@@ -217,7 +221,8 @@ public final class ReplanTable {
     /** The independent check, built afresh, of the whole cable. */
     private static boolean clean(RouterCase floor, RestRoute route) {
         CableRoute whole = route.whole();
-        return floor.check()
+        return floor
+                .check()
                 .check(List.of(new LaidCable(
                         whole.cable().name(),
                         whole.line(),
@@ -259,9 +264,10 @@ public final class ReplanTable {
                 System.getProperty("java.version"),
                 effort,
                 SEED);
-        out.println("| cases | drawn | too long by bound | feasible by bound | exact, nothing lifted | exact after lifting "
-                + "| missed | violations | allowed by bound without lifting: exact so | lifted, mean m | median m "
-                + "| beyond proof, mean m | ms, median | ms, worst |");
+        out.println(
+                "| cases | drawn | too long by bound | feasible by bound | exact, nothing lifted | exact after lifting "
+                        + "| missed | violations | allowed by bound without lifting: exact so | lifted, mean m | median m "
+                        + "| beyond proof, mean m | ms, median | ms, worst |");
         out.println("|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
         rows.forEach(this::row);
         row("all", all);

@@ -61,16 +61,7 @@ record RouterCase(
         List<KeepOut> all = new ArrayList<>(keepOuts);
         all.add(added);
         return new RouterCase(
-                name,
-                room,
-                wallClearance,
-                all,
-                lattice,
-                minSpacing,
-                minBendRadius,
-                start,
-                riser,
-                jointLength);
+                name, room, wallClearance, all, lattice, minSpacing, minBendRadius, start, riser, jointLength);
     }
 
     Router router() {
