@@ -6,14 +6,47 @@ import java.util.Optional;
 /**
  * What of a cable stays on the floor: the junctions up to the first one at which it may turn again. The head lies on
  * the last run of it, or it has begun a bend, which then is finished.
- *
- * @param nodes the junctions, those of the cold lead included
- * @param joint place where the heating part begins, in pitches from the first junction
- * @param head place of the head
- * @param metres length of the heating part up to the head
- * @param row number of the straight run on which the head lies, from 1
  */
-record LaidStretch(int[] nodes, double joint, double head, double metres, int row) {
+final class LaidStretch {
+
+    private final int[] nodes;
+    private final double joint;
+    private final double head;
+    private final double metres;
+    private final int row;
+
+    private LaidStretch(int[] nodes, double joint, double head, double metres, int row) {
+        this.nodes = nodes;
+        this.joint = joint;
+        this.head = head;
+        this.metres = metres;
+        this.row = row;
+    }
+
+    /** The junctions, those of the cold lead included; not to be changed. */
+    int[] nodes() {
+        return nodes;
+    }
+
+    /** Place where the heating part begins, in pitches from the first junction. */
+    double joint() {
+        return joint;
+    }
+
+    /** Place of the head. */
+    double head() {
+        return head;
+    }
+
+    /** Length of the heating part up to the head. */
+    double metres() {
+        return metres;
+    }
+
+    /** Number of the straight run on which the head lies, from 1. */
+    int row() {
+        return row;
+    }
 
     /** Place of the last junction: there the cable may turn. */
     int first() {

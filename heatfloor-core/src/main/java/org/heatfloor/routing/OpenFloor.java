@@ -15,6 +15,9 @@ final class OpenFloor {
 
     final RouteSite site;
     final Frame frame;
+    /** Free channels of the room, other cables not considered. */
+    final Lattice whole;
+    /** Free channels that keep the spacing from other cables. */
     final Lattice lattice;
 
     /** Other cables on the floor. */
@@ -69,7 +72,8 @@ final class OpenFloor {
     }
 
     Coordinate metres(int node) {
-        return frame.metres(node % lattice.width, node / lattice.width);
+        int row = node / lattice.width;
+        return frame.metres(node % lattice.width, row);
     }
 
     /** Free junctions that keep half the spacing from cold leads; junctions on the leads' own channels are not among them. */
@@ -86,7 +90,8 @@ final class OpenFloor {
         IndexedFacetDistance distance = new IndexedFacetDistance(line);
         for (int v = 0; v < open.length; v++) {
             if (open[v]) {
-                Coordinate c = frame.metres(v % width, v / width);
+                int row = v / width;
+                Coordinate c = frame.metres(v % width, row);
                 open[v] = !box.contains(c) || !distance.isWithinDistance(FACTORY.createPoint(c), metres - 1e-9);
             }
         }

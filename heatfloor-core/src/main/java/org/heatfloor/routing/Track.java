@@ -10,14 +10,10 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
- * A drawn cable read back onto the lattice: the junctions it passes, those of its cold lead in the floor included, and
+ * A drawn cable read back onto the lattice: the junctions it passes, those of its cold leads in the floor included, and
  * where on that string of junctions the heating part begins and ends. Places are pitches from the first junction.
- *
- * @param nodes numbers of the junctions, each next to the one before
- * @param joint place where the heating part begins; may lie before the first junction
- * @param end place where the drawn cable ends
  */
-record Track(int[] nodes, double joint, double end) {
+final class Track {
 
     /** How far a drawn corner may lie from its junction, in pitches. */
     private static final double DRAWN = 0.02;
@@ -25,6 +21,31 @@ record Track(int[] nodes, double joint, double end) {
     static final double MEASURED = 0.34;
     /** A piece counts as straight along a channel when it leans less than this. */
     private static final double LEAN = 0.008;
+
+    private final int[] nodes;
+    private final double joint;
+    private final double end;
+
+    private Track(int[] nodes, double joint, double end) {
+        this.nodes = nodes;
+        this.joint = joint;
+        this.end = end;
+    }
+
+    /** Numbers of the junctions, each next to the one before; not to be changed. */
+    int[] nodes() {
+        return nodes;
+    }
+
+    /** Place where the heating part begins; may lie before the first junction. */
+    double joint() {
+        return joint;
+    }
+
+    /** Place where the drawn heating part ends. */
+    double end() {
+        return end;
+    }
 
     /** A straight stretch along one channel line, or none: a piece that follows no channel. */
     private record Straight(boolean eastward, int sign, double line, double from, double to, boolean broken) {
