@@ -2,7 +2,6 @@ package org.heatfloor.routing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -111,7 +110,7 @@ final class Track {
         if (corners.size() < 2) {
             return Optional.empty();
         }
-        LinkedList<Place> all = new LinkedList<>(corners);
+        List<Place> all = new ArrayList<>(corners);
         double before = 0;
         double after = 0;
         for (int end = 0; end < leadsBackwards.size(); end++) {
@@ -120,9 +119,9 @@ final class Track {
             for (int i = 1; i < onward.size(); i++) {
                 length += distance(onward.get(i - 1), onward.get(i));
                 if (end == 0) {
-                    all.addFirst(onward.get(i));
+                    all.add(0, onward.get(i));
                 } else {
-                    all.addLast(onward.get(i));
+                    all.add(onward.get(i));
                 }
             }
             // The joint lies straight, so that it is no corner.
@@ -246,7 +245,7 @@ final class Track {
             last = next;
         }
         Place end = points.get(points.size() - 1);
-        double to = straights.get(straights.size() - 1) == last ? (last.eastward ? end.x : end.y) : last.to;
+        double to = straights.get(straights.size() - 1).equals(last) ? (last.eastward ? end.x : end.y) : last.to;
         out.add(last.eastward ? new Place(to, Math.rint(last.line)) : new Place(Math.rint(last.line), to));
         Place first = out.get(0);
         Straight start = straights.get(0);
