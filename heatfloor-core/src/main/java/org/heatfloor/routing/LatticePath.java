@@ -48,6 +48,22 @@ final class LatticePath {
         return new LatticePath(lattice, spacing, leastRun, Arrays.copyOf(xs, n), Arrays.copyOf(ys, n));
     }
 
+    /** The route through neighbouring junctions of the lattice, corners kept, straight junctions dropped. */
+    static LatticePath of(Lattice lattice, int spacing, int leastRun, int[] junctions) {
+        int[] xs = new int[junctions.length];
+        int[] ys = new int[junctions.length];
+        int n = 0;
+        for (int t = 0; t < junctions.length; t++) {
+            if (t == 0
+                    || t == junctions.length - 1
+                    || junctions[t + 1] - junctions[t] != junctions[t] - junctions[t - 1]) {
+                xs[n] = junctions[t] % lattice.width;
+                ys[n++] = junctions[t] / lattice.width;
+            }
+        }
+        return new LatticePath(lattice, spacing, leastRun, Arrays.copyOf(xs, n), Arrays.copyOf(ys, n));
+    }
+
     int points() {
         return xs.length;
     }

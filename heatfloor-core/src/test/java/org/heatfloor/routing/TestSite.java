@@ -126,11 +126,22 @@ record TestSite(int width, int depth, int pitch, int spacing, int keepOuts, int 
                 : FACTORY.createPoint();
     }
 
-    private RouteSite site() {
+    RouteSite site() {
+        return site(keepOutList());
+    }
+
+    /** The same site with one more place without cable. */
+    RouteSite siteWith(KeepOut added) {
+        List<KeepOut> all = new ArrayList<>(keepOutList());
+        all.add(added);
+        return site(all);
+    }
+
+    private RouteSite site(List<KeepOut> places) {
         return RouteSite.of(
                 room(),
                 TradeLength.studs(2),
-                keepOutList(),
+                places,
                 lattice(),
                 TradeLength.studs(spacing).with(Amounts.millimetres(pitch)),
                 Amounts.millimetres(14),
@@ -158,15 +169,11 @@ record TestSite(int width, int depth, int pitch, int spacing, int keepOuts, int 
     }
 
     RouteCheckReport check(List<CableRoute> routes) {
-        return RouteCheck.builder(room(), lattice())
-                .wallClearance(TradeLength.studs(2).with(Amounts.millimetres(pitch)))
-                .keepOuts(keepOutList())
-                .minSpacing(TradeLength.studs(spacing).with(Amounts.millimetres(pitch)))
-                .minBendRadius(Amounts.millimetres(14))
-                .start(start(), Units.METRE)
-                .riser(Amounts.metres(1.2))
-                .jointLength(Amounts.millimetres(100))
-                .build()
+        return check(routes, List.of());
+    }
+
+    RouteCheckReport check(List<CableRoute> routes, List<KeepOut> added) {
+        return routeCheck(added)
                 .check(routes.stream()
                         .map(r -> new LaidCable(
                                 r.cable().name(),
@@ -177,5 +184,20 @@ record TestSite(int width, int depth, int pitch, int spacing, int keepOuts, int 
                                 r.cable().conductors(),
                                 r.cable().coldLead()))
                         .toList());
+    }
+
+    /** The independent check of the site with more places without cable. */
+    RouteCheck routeCheck(List<KeepOut> added) {
+        List<KeepOut> all = new ArrayList<>(keepOutList());
+        all.addAll(added);
+        return RouteCheck.builder(room(), lattice())
+                .wallClearance(TradeLength.studs(2).with(Amounts.millimetres(pitch)))
+                .keepOuts(all)
+                .minSpacing(TradeLength.studs(spacing).with(Amounts.millimetres(pitch)))
+                .minBendRadius(Amounts.millimetres(14))
+                .start(start(), Units.METRE)
+                .riser(Amounts.metres(1.2))
+                .jointLength(Amounts.millimetres(100))
+                .build();
     }
 }

@@ -22,14 +22,16 @@ final class Legend {
     private final Pen pen;
     private final Paper paper;
     private final PlanSheet sheet;
+    private final boolean lifts;
     private final List<String> numbered;
     private final double x;
     private double y;
 
-    Legend(Pen pen, Paper paper, PlanSheet sheet, List<String> numbered) {
+    Legend(Pen pen, Paper paper, PlanSheet sheet, boolean lifts, List<String> numbered) {
         this.pen = pen;
         this.paper = paper;
         this.sheet = sheet;
+        this.lifts = lifts;
         this.numbered = numbered;
         this.x = paper.width() - Paper.EDGE - Paper.LEGEND_WIDTH + 4;
         this.y = Paper.EDGE + 8;
@@ -43,6 +45,10 @@ final class Legend {
             words("heating cable " + run.name());
             y -= 1.4;
             words(run.remark());
+        }
+        if (lifts) {
+            pen.line(x, y, x + SAMPLE, y, LineKind.LIFTED, Pen.GREY);
+            words("heating cable to lift");
         }
         if (!sheet.cables().isEmpty()) {
             pen.line(x, y, x + SAMPLE, y, LineKind.DASHED, Pen.INK);

@@ -19,6 +19,8 @@ enum LineKind {
     DASH_DOT(0.25, "24 3 0.5 3"),
     /** 05.1: the framing of areas. */
     DASH_DOUBLE_DOT(0.25, "24 3 0.5 3 0.5 3"),
+    /** 02.1 in the width of heating cable, with short dashes: heating cable that lay there and is lifted. */
+    LIFTED(0.5, "3 3"),
     /** 07: sensor leads. */
     DOTTED(0.35, "0.5 3");
 

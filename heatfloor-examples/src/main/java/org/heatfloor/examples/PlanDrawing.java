@@ -6,6 +6,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.heatfloor.grid.StudLattice;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
@@ -34,9 +35,11 @@ final class PlanDrawing {
     private final Pen pen;
     private final Geometry walls;
     private final List<String> numbered = new ArrayList<>();
+    private final Optional<LineString> lifted;
 
-    private PlanDrawing(PlanSheet sheet, Paper paper, Graphics2D graphics) {
+    private PlanDrawing(PlanSheet sheet, Optional<LineString> lifted, Paper paper, Graphics2D graphics) {
         this.sheet = sheet;
+        this.lifted = lifted;
         this.paper = paper;
         this.pen = new Pen(graphics, placed(sheet.room().getEnvelopeInternal(), paper));
         this.walls = walls();
@@ -44,8 +47,14 @@ final class PlanDrawing {
 
     /** The drawing as Scalable Vector Graphics. */
     static String svg(PlanSheet sheet) {
+        return svg(sheet, Optional.empty());
+    }
+
+    /** The same with cable that is to be lifted. */
+    static String svg(PlanSheet sheet, Optional<LineString> lifted) {
         Paper paper = Paper.fitting(sheet.room().getEnvelopeInternal());
-        return SvgText.of(paper.width(), paper.height(), sheet.title(), g -> new PlanDrawing(sheet, paper, g).draw());
+        return SvgText.of(
+                paper.width(), paper.height(), sheet.title(), g -> new PlanDrawing(sheet, lifted, paper, g).draw());
     }
 
     private static AffineTransform placed(Envelope room, Paper paper) {
@@ -69,6 +78,7 @@ final class PlanDrawing {
         sheet.fixtures().forEach(f -> pen.draw(f.shape(), LineKind.WIDE, Pen.GREY));
         pen.draw(sheet.room(), LineKind.WIDE, Pen.INK);
         sheet.doors().forEach(this::door);
+        lifted.ifPresent(line -> pen.draw(line, LineKind.LIFTED, Pen.GREY));
         for (int i = 0; i < sheet.cables().size(); i++) {
             cable(sheet.cables().get(i), colour(i));
         }
@@ -76,7 +86,7 @@ final class PlanDrawing {
         labels();
         new Dimensions(pen, sheet).draw();
         ScaleBar.draw(pen, sheet.unit(), paper, pen.at(lowerLeft()).getX());
-        new Legend(pen, paper, sheet, numbered).draw();
+        new Legend(pen, paper, sheet, lifted.isPresent(), numbered).draw();
     }
 
     /** Cables are told apart by ink and accent, and by name in the legend. */

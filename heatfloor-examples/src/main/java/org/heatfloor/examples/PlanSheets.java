@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.KeepOut;
+import org.heatfloor.grid.StudLattice;
 import org.heatfloor.plan.Plan;
 import org.heatfloor.plan.PlannedCable;
 import org.heatfloor.quantity.Units;
@@ -28,6 +29,11 @@ final class PlanSheets {
         for (PlannedCable cable : plan.cables()) {
             runs.add(run(cable, file.coordinateUnit()));
         }
+        return of(file, plan.lattice(), Summary.headline(plan, file.coordinateUnit()), runs);
+    }
+
+    /** The room with given runs of cable. */
+    static PlanSheet of(RoomFile file, StudLattice lattice, String status, List<PlanSheet.Run> runs) {
         Geometry free = HeatableArea.of(
                         file.room(),
                         Briefs.wallClearance(file),
@@ -35,8 +41,8 @@ final class PlanSheets {
                         file.membrane().studPitch())
                 .region();
         return new PlanSheet(
-                plan.room(),
-                Summary.headline(plan, file.coordinateUnit()),
+                file.name(),
+                status,
                 file.coordinateUnit(),
                 file.room().polygon(),
                 Optional.of(free.getBoundary()),
@@ -47,7 +53,7 @@ final class PlanSheets {
                 file.doors().stream()
                         .map(d -> new PlanSheet.Opening(d.name(), d.at()))
                         .toList(),
-                Optional.of(plan.lattice()),
+                Optional.of(lattice),
                 file.cable().start(),
                 runs);
     }

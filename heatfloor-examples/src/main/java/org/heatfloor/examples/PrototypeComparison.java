@@ -140,7 +140,7 @@ final class PrototypeComparison {
                 room.cable().jointLength());
     }
 
-    private static List<Path> files(Path folder) throws IOException {
+    static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> found = Files.list(folder)) {
             return found.filter(file -> file.toString().endsWith(".json"))
                     .sorted()
@@ -148,7 +148,7 @@ final class PrototypeComparison {
         }
     }
 
-    private static String name(Path file) {
+    static String name(Path file) {
         String name = file.getFileName().toString();
         return name.substring(0, name.length() - ".json".length());
     }

@@ -1,5 +1,6 @@
 package org.heatfloor.examples;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -55,8 +56,20 @@ record RouterCase(
         return new GeometryFactory().createPoint(new Coordinate(millimetres.getX() / 1000, millimetres.getY() / 1000));
     }
 
+    /** The same floor with one more place without cable. */
+    RouterCase with(KeepOut added) {
+        List<KeepOut> all = new ArrayList<>(keepOuts);
+        all.add(added);
+        return new RouterCase(
+                name, room, wallClearance, all, lattice, minSpacing, minBendRadius, start, riser, jointLength);
+    }
+
     Router router() {
-        return Router.of(RouteSite.of(
+        return Router.of(site());
+    }
+
+    RouteSite site() {
+        return RouteSite.of(
                 room,
                 wallClearance,
                 keepOuts,
@@ -65,7 +78,7 @@ record RouterCase(
                 minBendRadius,
                 start,
                 riser,
-                jointLength));
+                jointLength);
     }
 
     RouteCheck check() {
