@@ -117,6 +117,7 @@ final class Walk {
         toggle(node, bit);
         start = node;
         tail = grid.step(node, bit);
+        stale = true;
     }
 
     /**
