@@ -29,12 +29,12 @@ public final class Router {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    private final RouteSite site;
-    private final Frame frame;
-    private final Lattice whole;
-    private final List<Lattice> parts;
+    final RouteSite site;
+    final Frame frame;
+    final Lattice whole;
+    final List<Lattice> parts;
     /** Reach of each part, in pitch²; that of the untouched floor where cables lie already. */
-    private final double[] areas;
+    final double[] areas;
 
     private Router(RouteSite site, Frame frame, Lattice whole, List<Lattice> parts, double[] areas) {
         this.site = site;
@@ -239,27 +239,68 @@ public final class Router {
         return new RouteOutcome.Laid(drawn(part, cable, best, capacity));
     }
 
+    /**
+     * The greatest total length of several cables in a part, proved: the area over the spacing, less one spacing for each
+     * cable that ends anywhere.
+     *
+     * @param part number of the part
+     * @param cables the cables
+     * @return the bound
+     */
+    public Quantity<Length> capacity(int part, List<CableToLay> cables) {
+        return Amounts.metres(Sharing.capacityMetres(this, part, cables));
+    }
+
+    /**
+     * Lays several cables in one part, each on a piece of its own: the part is cut so that the pieces' areas are in
+     * proportion to the lengths, the pieces keep at least the least spacing between each other, and the cold leads lie
+     * beside each other along the wall.
+     *
+     * @param number number of the part
+     * @param cables the cables, two or more; their order says who lies beside whom
+     * @param effort how much work to spend on each route
+     * @param seed of the search; the same seed gives the same routes
+     * @return the routes, or why there are none
+     * @throws IllegalArgumentException if there are fewer than two cables
+     */
+    public SharedOutcome routeSeveral(int number, List<CableToLay> cables, Effort effort, long seed) {
+        Objects.requireNonNull(effort, "effort");
+        if (cables.size() < 2) {
+            throw new IllegalArgumentException("cables: " + cables.size() + " was given; two or more are expected");
+        }
+        return new Sharing(this, number, List.copyOf(cables), effort, seed).lay(number);
+    }
+
     private LeadWays leadWays(double longestMetres) {
+        return leadWays(whole, site.wallClearanceMetres, longestMetres);
+    }
+
+    LeadWays leadWays(Lattice lattice, double stripMetres, double longestMetres) {
         return LeadWays.of(
                 site.room.polygon(),
                 site.keepOuts,
                 frame,
-                whole,
+                lattice,
                 site.start,
-                site.wallClearanceMetres,
+                stripMetres,
                 site.minSpacing / 2,
                 longestMetres);
     }
 
     private CableRoute drawn(Part part, CableToLay cable, Candidate best, double capacity) {
-        double offset = Math.max(0, Math.min(0.006, site.wallClearanceMetres - site.minSpacing / 2));
+        double offset = Math.max(0, Math.min(Part.TRACK_METRES, site.wallClearanceMetres - site.minSpacing / 2));
+        return drawn(part, cable, best, capacity, offset / 3, offset);
+    }
+
+    /** A route found; of two leads the one that goes farther along the wall lies nearer to it. */
+    CableRoute drawn(Part part, CableToLay cable, Candidate best, double capacity, double farOffset, double nearOffset) {
         List<LineString> leads = new ArrayList<>();
         boolean firstFarther = best.last == null
                 || Math.abs(best.first.way().along())
                         >= Math.abs(best.last.way().along());
-        leads.add(lead(part, best, best.first, false, best.movedFirst, firstFarther ? offset / 3 : offset));
+        leads.add(lead(part, best, best.first, false, best.movedFirst, firstFarther ? farOffset : nearOffset));
         if (best.last != null) {
-            leads.add(lead(part, best, best.last, true, best.movedLast, firstFarther ? offset : offset / 3));
+            leads.add(lead(part, best, best.last, true, best.movedLast, firstFarther ? nearOffset : farOffset));
         }
         double length = Si.in("cable length", cable.length(), Units.METRE);
         return new CableRoute(

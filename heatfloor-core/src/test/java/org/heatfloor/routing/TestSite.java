@@ -157,6 +157,10 @@ record TestSite(int width, int depth, int pitch, int spacing, int keepOuts, int 
                         7);
     }
 
+    Router router() {
+        return Router.of(site());
+    }
+
     RouteCheckReport check(List<CableRoute> routes) {
         return RouteCheck.builder(room(), lattice())
                 .wallClearance(TradeLength.studs(2).with(Amounts.millimetres(pitch)))
