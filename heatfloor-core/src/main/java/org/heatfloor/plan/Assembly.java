@@ -54,6 +54,10 @@ final class Assembly {
         heatable = HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch());
     }
 
+    double greatestSpacing() {
+        return options.greatestSpacing();
+    }
+
     Plan impossible(List<Finding> reasons) {
         List<Finding> findings = new ArrayList<>(reasons);
         findings.addAll(notes);
@@ -73,12 +77,13 @@ final class Assembly {
     /** Heat into the room of a set as laid; empty where temperatures are not known. */
     OptionalDouble outputWatts(List<CableRoute> routes, List<Option> chosen) {
         return HeatPlan.outputWatts(
-                brief, routes, chosen.stream().map(Option::cable).toList());
+                brief, routes, chosen.stream().flatMap(o -> o.cables().stream()).toList());
     }
 
     /** The plan of a set as laid; impossible if any finding is an error. */
     Plan complete(List<CableRoute> routes, List<Option> chosen, Reasons reasons) {
-        List<HeatingCable> cables = chosen.stream().map(Option::cable).toList();
+        List<HeatingCable> cables =
+                chosen.stream().flatMap(o -> o.cables().stream()).toList();
         List<String> names = names(cables);
         RouteCheckReport report = check(routes, names);
         CircuitDesign circuits = CircuitDesign.of(brief.supply, named(cables, names));
@@ -203,6 +208,17 @@ final class Assembly {
                     route.coldShare(),
                     Amounts.of(COLD_SHARE, Units.ONE),
                     Source.commonPractice("no corner is left cold")));
+        }
+        double spacing = Si.in("spacing", route.evenSpacing(), Units.METRE);
+        if (spacing > options.greatestSpacing() * (1 + Options.SPACING_TOLERANCE)) {
+            out.add(Finding.of(
+                    Severity.ERROR,
+                    name,
+                    "Its share of the floor is too large: its runs would lie " + Options.millimetres(spacing)
+                            + " apart on average.",
+                    route.evenSpacing(),
+                    Amounts.metres(options.greatestSpacing()),
+                    Source.brief("greatest spacing")));
         }
         if (route.sleeved()) {
             out.add(Finding.of(

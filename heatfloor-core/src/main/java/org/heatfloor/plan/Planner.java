@@ -60,10 +60,12 @@ public final class Planner {
                 brief.rules.jointLength());
         Router router = Router.of(site);
         Options options = new Options(brief, site, router);
+        Bundles bundles = new Bundles(router, options);
         missing(brief, notes);
         List<PartChoice> parts = new ArrayList<>();
         for (int part = 0; part < router.parts(); part++) {
-            parts.add(new PartChoice(part, options.of(part)));
+            List<Option> singles = options.of(part);
+            parts.add(new PartChoice(part, singles, bundles.of(part, singles)));
         }
         List<PartChoice> used = parts.stream().filter(PartChoice::mayWork).toList();
         parts.stream().filter(p -> !p.mayWork() && p.part() > 0).forEach(p -> leftOut(router, options, p, notes));
@@ -139,18 +141,24 @@ public final class Planner {
         return "floor about " + Options.metres(c.x) + ", " + Options.metres(c.y);
     }
 
-    /** A part of the floor and the cables for it. */
-    record PartChoice(int part, List<Option> options) {
+    /**
+     * A part of the floor and the cables for it.
+     *
+     * @param options every cable of the catalogue
+     * @param bundles sets of cables that share the part, where no single one may work
+     */
+    record PartChoice(int part, List<Option> options, List<Option> bundles) {
 
         boolean mayWork() {
-            return options.stream().anyMatch(Option::mayWork);
+            return !bundles.isEmpty() || options.stream().anyMatch(Option::mayWork);
         }
 
         List<Option> working() {
-            return options.stream()
+            List<Option> single = options.stream()
                     .filter(Option::mayWork)
                     .sorted(Comparator.comparingDouble(Option::lengthMetres))
                     .toList();
+            return single.isEmpty() ? bundles : single;
         }
     }
 }

@@ -22,7 +22,7 @@ import org.heatfloor.routing.CableToLay;
 import org.heatfloor.routing.Effort;
 import org.heatfloor.routing.RouteOutcome;
 import org.heatfloor.routing.Router;
-import org.locationtech.jts.geom.LineString;
+import org.heatfloor.routing.SharedOutcome;
 
 /** Lays sets of cables part by part and remembers what was tried. */
 final class Routes {
@@ -31,6 +31,7 @@ final class Routes {
     private final Effort effort;
     private final long seed;
     private final Map<List<String>, RouteOutcome> known = new HashMap<>();
+    private final Map<List<String>, SharedOutcome> shared = new HashMap<>();
 
     Routes(Router router, Effort effort, long seed) {
         this.router = router;
@@ -42,29 +43,52 @@ final class Routes {
         return new CableToLay(cable.name(), cable.conductors(), cable.length(), cable.diameter(), cable.coldLead());
     }
 
-    /** Routes of a set, one a part; empty, with the reason among the failures, if one of them cannot be laid. */
+    /** Routes of a set, in its order; empty, with the reason among the failures, if one of them cannot be laid. */
     Optional<List<CableRoute>> lay(List<PartChoice> parts, List<Option> set, Set<Finding> failures) {
         List<CableRoute> out = new ArrayList<>();
-        List<LineString> laid = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             Option option = set.get(i);
             int part = parts.get(i).part();
-            RouteOutcome outcome =
-                    known.computeIfAbsent(key(parts, set.subList(0, i + 1)), k -> route(part, option.cable(), laid));
-            if (outcome instanceof RouteOutcome.Laid l) {
-                out.add(l.route());
-                laid.add(l.route().line());
+            List<String> key = key(parts, set.subList(0, i + 1));
+            List<CableRoute> before = List.copyOf(out);
+            if (option.several()) {
+                SharedOutcome outcome = shared.computeIfAbsent(key, k -> several(part, option.cables(), before));
+                if (!(outcome instanceof SharedOutcome.Laid)) {
+                    failures.add(SharedFindings.failure(option, outcome));
+                    return Optional.empty();
+                }
+                out.addAll(((SharedOutcome.Laid) outcome).routes());
             } else {
-                failures.add(failure(option.cable(), outcome));
-                return Optional.empty();
+                RouteOutcome outcome = known.computeIfAbsent(key, k -> route(part, option.cable(), before));
+                if (!(outcome instanceof RouteOutcome.Laid)) {
+                    failures.add(failure(option.cable(), outcome));
+                    return Optional.empty();
+                }
+                out.add(((RouteOutcome.Laid) outcome).route());
             }
         }
         return Optional.of(out);
     }
 
-    private RouteOutcome route(int part, HeatingCable cable, List<LineString> laid) {
-        Router here = router.avoiding(laid);
-        OptionalInt number = laid.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
+    /** The floor with the cables on it that were laid before. */
+    private Router with(List<CableRoute> before) {
+        return router.avoiding(
+                before.stream().map(CableRoute::line).toList(),
+                before.stream().flatMap(r -> r.coldLeads().stream()).toList());
+    }
+
+    private SharedOutcome several(int part, List<HeatingCable> cables, List<CableRoute> before) {
+        List<CableToLay> wanted = cables.stream().map(Routes::toLay).toList();
+        Router here = with(before);
+        OptionalInt number = before.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
+        return number.isPresent()
+                ? here.routeSeveral(number.getAsInt(), wanted, effort, seed)
+                : new SharedOutcome.NotFound(0, router.capacity(part, wanted));
+    }
+
+    private RouteOutcome route(int part, HeatingCable cable, List<CableRoute> before) {
+        Router here = with(before);
+        OptionalInt number = before.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
         return number.isPresent()
                 ? here.route(number.getAsInt(), toLay(cable), effort, seed)
                 : new RouteOutcome.NotFound(Amounts.metres(0), router.capacity(part, cable.conductors()));
@@ -75,15 +99,27 @@ final class Routes {
         return Optional.ofNullable(known.get(key(parts, set)));
     }
 
-    /** How many routes were sought. */
+    /** How much was sought, in routes; a shared floor counts four. */
     int searched() {
-        return known.size();
+        return known.size() + 4 * shared.size();
+    }
+
+    /** How a shared floor was divided, for a set laid; empty where it has no shared part. */
+    List<SharedOutcome.Laid> divisions(List<PartChoice> parts, List<Option> set) {
+        List<SharedOutcome.Laid> out = new ArrayList<>();
+        for (int i = 0; i < set.size(); i++) {
+            if (shared.get(key(parts, set.subList(0, i + 1))) instanceof SharedOutcome.Laid laid) {
+                out.add(laid);
+            }
+        }
+        return out;
     }
 
     private static List<String> key(List<PartChoice> parts, List<Option> set) {
         List<String> out = new ArrayList<>();
         for (int i = 0; i < set.size(); i++) {
-            out.add(parts.get(i).part() + " " + set.get(i).cable().name());
+            out.add(parts.get(i).part() + " "
+                    + set.get(i).cables().stream().map(HeatingCable::name).toList());
         }
         return out;
     }

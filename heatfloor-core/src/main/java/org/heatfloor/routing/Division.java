@@ -97,11 +97,14 @@ record Division(List<Lattice> pieces, double[] areas) {
 
     static Division of(List<Lattice> pieces, double side) {
         double[] areas =
-                pieces.stream().mapToDouble(p -> p.unionOfSquares(side)).toArray();
+                pieces.stream().mapToDouble(p -> area(p, side)).toArray();
         return new Division(List.copyOf(pieces), areas);
     }
 
-    /** The cut at which the first piece's share of both areas comes nearest to the one wanted. */
+    /**
+     * The cut at which the first piece's share of both areas comes nearest to the one wanted: from the place with that share
+     * of the junctions, step by step to where the share of the areas gets no nearer.
+     */
     private static Optional<Lattice[]> cut(Lattice whole, double share, int gap, double side, Sweep sweep) {
         double[] order = new double[whole.free.length];
         double[] values = new double[whole.nodes()];
@@ -112,36 +115,50 @@ record Division(List<Lattice> pieces, double[] areas) {
                 values[n++] = order[v];
             }
         }
-        double[] places = Arrays.stream(values).distinct().sorted().toArray();
-        int low = 0;
-        int high = places.length - 1;
-        while (high - low > 1) {
-            int middle = (low + high) / 2;
-            Optional<Lattice[]> cut = cutAt(whole, order, places[middle], gap);
-            // A cut that severs a piece still has areas that tell on which side to go on.
-            double got = cut.map(c -> shareOf(c, side)).orElse((double) middle / places.length);
-            if (got < share) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        Optional<Lattice[]> best = Optional.empty();
-        double least = Double.POSITIVE_INFINITY;
-        for (int place = Math.max(0, low - 1); place <= Math.min(places.length - 1, high + 1); place++) {
-            Optional<Lattice[]> cut = cutAt(whole, order, places[place], gap);
-            double off = cut.map(c -> Math.abs(shareOf(c, side) - share)).orElse(Double.POSITIVE_INFINITY);
-            if (off < least - 1e-12) {
-                least = off;
-                best = cut;
+        Arrays.sort(values);
+        double[] places = Arrays.stream(values).distinct().toArray();
+        int guess = Arrays.binarySearch(places, values[(int) Math.min(n - 1.0, share * n)]) - gap / 2;
+        int place = Math.max(0, Math.min(guess, places.length - 1));
+        Optional<Lattice[]> best = cutAt(whole, order, places[place], gap);
+        double off = off(best, share, side);
+        for (int step : new int[] {1, -1}) {
+            for (int next = place + step; next >= 0 && next < places.length; next += step) {
+                Optional<Lattice[]> cut = cutAt(whole, order, places[next], gap);
+                double nextOff = off(cut, share, side);
+                if (nextOff > off + 1e-12 && Math.abs(next - place) > 1) {
+                    break;
+                }
+                if (nextOff < off - 1e-12) {
+                    off = nextOff;
+                    best = cut;
+                }
+                if (Math.abs(next - place) > 3 * gap) {
+                    break;
+                }
             }
         }
         return best;
     }
 
+    private static double off(Optional<Lattice[]> cut, double share, double side) {
+        return cut.map(c -> Math.abs(shareOf(c, side) - share)).orElse(Double.POSITIVE_INFINITY);
+    }
+
     private static double shareOf(Lattice[] cut, double side) {
-        double first = cut[0].unionOfSquares(side);
-        return first / (first + cut[1].unionOfSquares(side));
+        double first = area(cut[0], side);
+        return first / (first + area(cut[1], side));
+    }
+
+    /** Area of the union of squares, reckoned on the piece's own rows and columns alone. */
+    private static double area(Lattice piece, double side) {
+        int width = piece.lastColumn() - piece.firstColumn() + 1;
+        int height = piece.lastRow() - piece.firstRow() + 1;
+        boolean[] free = new boolean[width * height];
+        for (int y = 0; y < height; y++) {
+            System.arraycopy(
+                    piece.free, (y + piece.firstRow()) * piece.width + piece.firstColumn(), free, y * width, width);
+        }
+        return new Lattice(width, height, free, new byte[free.length]).unionOfSquares(side);
     }
 
     private static Optional<Lattice[]> cutAt(Lattice whole, double[] order, double place, int gap) {

@@ -51,7 +51,7 @@ public final class Router {
      * @return the router
      */
     public static Router of(RouteSite site) {
-        return prepared(site, List.of(), null);
+        return prepared(site, List.of(), List.of(), null);
     }
 
     /**
@@ -61,10 +61,23 @@ public final class Router {
      * @return the router
      */
     public Router avoiding(List<LineString> laid) {
-        return laid.isEmpty() ? this : prepared(site, laid, this);
+        return avoiding(laid, List.of());
     }
 
-    private static Router prepared(RouteSite site, List<LineString> laid, @Nullable Router base) {
+    /**
+     * The same site with cables and their cold leads on it; new cable keeps the least spacing from the heating cables and
+     * half of it from the leads.
+     *
+     * @param laid heating cables already placed, in metres
+     * @param leads cold leads already placed, in metres
+     * @return the router
+     */
+    public Router avoiding(List<LineString> laid, List<LineString> leads) {
+        return laid.isEmpty() && leads.isEmpty() ? this : prepared(site, laid, leads, this);
+    }
+
+    private static Router prepared(
+            RouteSite site, List<LineString> laid, List<LineString> leads, @Nullable Router base) {
         ChannelGrid grid = site.grid;
         int width = grid.columns();
         int height = grid.rows();
@@ -72,7 +85,9 @@ public final class Router {
         byte[] channels = new byte[free.length];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                free[y * width + x] = grid.isFree(x, y) && clearOf(laid, grid.junction(x, y), site.minSpacing);
+                free[y * width + x] = grid.isFree(x, y)
+                        && clearOf(laid, grid.junction(x, y), site.minSpacing)
+                        && clearOf(leads, grid.junction(x, y), site.minSpacing / 2);
             }
         }
         for (int v = 0; v < free.length; v++) {

@@ -81,8 +81,9 @@ final class Sharing {
     }
 
     private Optional<SharedOutcome> lay(Divisions divisions) {
+        int before = laidOut;
         Optional<SharedOutcome> laid = first(divisions.straight(), divisions);
-        if (laid.isPresent()) {
+        if (laid.isPresent() || laidOut > before) {
             return laid;
         }
         LeadWays ways = ways(router.whole);
