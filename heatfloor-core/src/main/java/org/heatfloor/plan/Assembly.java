@@ -20,6 +20,7 @@ import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.CableRoute;
+import org.heatfloor.routing.EndReserve;
 import org.heatfloor.routing.LaidCable;
 import org.heatfloor.routing.RouteCheck;
 import org.heatfloor.routing.RouteCheckReport;
@@ -41,15 +42,17 @@ final class Assembly {
     private final StudLattice lattice;
     private final Router router;
     private final Options options;
+    private final Ranking ranking;
     private final List<Finding> notes;
     private final HeatableArea heatable;
 
-    Assembly(Brief brief, RouteSite site, StudLattice lattice, Router router, Options options, List<Finding> notes) {
+    Assembly(Brief brief, RouteSite site, StudLattice lattice, Router router, Options options, Ranking ranking, List<Finding> notes) {
         this.brief = brief;
         this.site = site;
         this.lattice = lattice;
         this.router = router;
         this.options = options;
+        this.ranking = ranking;
         this.notes = List.copyOf(notes);
         heatable = HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch());
     }
@@ -71,6 +74,7 @@ final class Assembly {
                 Optional.empty(),
                 Optional.empty(),
                 fitting(),
+                ranking.of(List.of(), List.of()),
                 sorted(findings));
     }
 
@@ -97,6 +101,8 @@ final class Assembly {
         List<LineString> leads =
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
         LeadTracks.crowded(routes).ifPresent(findings::add);
+        List<EndReserve> reserves = Reserves.of(router, routes, brief.lengthTolerance());
+        findings.addAll(Reserves.findings(names, reserves, brief.lengthTolerance()));
         List<PlannedCable> planned = new ArrayList<>();
         for (int i = 0; i < routes.size(); i++) {
             List<SensorPlace> sensors = SensorPlaces.find(
@@ -108,6 +114,7 @@ final class Assembly {
                     routes.get(i),
                     report.cables().get(i),
                     CableRating.of(cables.get(i), brief.supply.voltage()),
+                    reserves.get(i),
                     heat.map(h -> h.cables().get(number)),
                     sensors.stream().findFirst(),
                     sensors.stream().skip(1).findFirst()));
@@ -128,6 +135,7 @@ final class Assembly {
                 heat.map(HeatPlan::room),
                 Optional.of(takeOff),
                 fitting(),
+                ranking.of(chosen, routes),
                 sorted(findings));
     }
 

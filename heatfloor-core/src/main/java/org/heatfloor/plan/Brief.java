@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.heatfloor.area.Door;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.PriorityZone;
@@ -29,6 +31,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Brief {
 
+    /** One percent of the length; of this order, common practice, no source. */
+    private static final double USUAL_TOLERANCE = 0.01;
+
     final String name;
     final Room room;
     final TradeLength wallClearance;
@@ -44,6 +49,7 @@ public final class Brief {
     final Optional<Climate> climate;
     final Optional<TileSpec> tile;
     final Optional<Bedding> bedding;
+    private final double lengthTolerance;
 
     private Brief(Builder b) {
         name = b.name;
@@ -61,6 +67,7 @@ public final class Brief {
         climate = Optional.ofNullable(b.climate);
         tile = Optional.ofNullable(b.tile);
         bedding = Optional.ofNullable(b.bedding);
+        lengthTolerance = b.lengthTolerance;
         if (catalogue.isEmpty()) {
             throw new IllegalArgumentException("catalogue: no cable was given; at least one is expected");
         }
@@ -131,6 +138,11 @@ public final class Brief {
         return name;
     }
 
+    /** By what share of its length a cable may be longer or shorter than stated. */
+    double lengthTolerance() {
+        return lengthTolerance;
+    }
+
     /** Gathers a brief. Not safe to share between threads; the brief it builds is. */
     public static final class Builder {
 
@@ -149,6 +161,7 @@ public final class Brief {
         private @Nullable Climate climate;
         private @Nullable TileSpec tile;
         private @Nullable Bedding bedding;
+        private double lengthTolerance = USUAL_TOLERANCE;
 
         private Builder(String name) {
             if (name.isBlank()) {
@@ -290,6 +303,19 @@ public final class Brief {
          */
         public Builder bedding(Bedding given) {
             bedding = Objects.requireNonNull(given, "given");
+            return this;
+        }
+
+        /**
+         * By what share of its length a cable may be longer or shorter than stated; 1 % where it is not given (common
+         * practice, no source). That much room is kept for a longer cable.
+         *
+         * @param share of the length, from 0 to 10 %
+         * @return this builder
+         * @throws IllegalArgumentException if the share is out of range
+         */
+        public Builder lengthTolerance(Quantity<Dimensionless> share) {
+            lengthTolerance = Si.within("length tolerance", share, Units.ONE, 0, 0.1);
             return this;
         }
 

@@ -68,6 +68,12 @@ final class Options {
         };
     }
 
+    /** Whether a cable of some length fits a part at all. */
+    boolean holdsCable(int part) {
+        double[] fitting = fittingMetres(part);
+        return fitting[1] > fitting[0];
+    }
+
     private Option judged(int part, HeatingCable cable) {
         double length = Si.in("length", cable.length(), Units.METRE);
         double area = Si.in("reach", router.reachArea(part), Units.SQUARE_METRE);

@@ -68,18 +68,25 @@ public final class Planner {
             parts.add(new PartChoice(part, singles, bundles.of(part, singles)));
         }
         List<PartChoice> used = parts.stream().filter(PartChoice::mayWork).toList();
-        parts.stream().filter(p -> !p.mayWork() && p.part() > 0).forEach(p -> leftOut(router, options, p, notes));
-        Assembly assembly = new Assembly(brief, site, lattice, router, options, notes);
+        Routes routes = new Routes(router, brief.lengthTolerance(), effort, SEED);
+        Ranking ranking = new Ranking(brief, router, options, parts, routes);
         Refusal refusal = new Refusal(brief, site, options);
-        if (parts.isEmpty() || !parts.get(0).mayWork()) {
-            return assembly.impossible(refusal.ofBounds(parts));
+        if (used.isEmpty()) {
+            parts.stream().filter(p -> p.part() > 0).forEach(p -> leftOut(router, options, p, notes));
+            return new Assembly(brief, site, lattice, router, options, ranking, notes)
+                    .impossible(refusal.ofBounds(parts));
         }
+        parts.stream().filter(p -> !p.mayWork()).forEach(p -> leftOut(router, options, p, notes));
+        Assembly assembly = new Assembly(brief, site, lattice, router, options, ranking, notes);
         OptionalDouble heatLoss = heatLossWatts(brief);
         Combinations sets = Combinations.ranked(used, heatLoss);
-        Choice choice = new Choice(used, heatLoss, new Routes(router, effort, SEED), assembly);
-        return choice.plan(sets)
+        Choice choice = new Choice(used, heatLoss, routes, assembly);
+        Plan plan = choice.plan(sets)
                 .orElseGet(() ->
                         assembly.impossible(refusal.ofAttempts(used, choice.failures(), choice.tried(), sets.size())));
+        // The largest part may stay cold only where the others give all the heat that is wanted.
+        boolean tooLittle = plan.roomHeat().map(heat -> !heat.coversHeatLoss()).orElse(false);
+        return !parts.get(0).mayWork() && tooLittle ? assembly.impossible(refusal.ofBounds(parts)) : plan;
     }
 
     /** The heat loss, where an output can be held against it. */

@@ -2,6 +2,7 @@ package org.heatfloor.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,12 +29,19 @@ import org.heatfloor.routing.SharedOutcome;
 final class Routes {
 
     private final Router router;
+    private final double tolerance;
     private final Effort effort;
     private final long seed;
-    private final Map<List<String>, RouteOutcome> known = new HashMap<>();
+    private final Map<List<String>, RouteOutcome> known = new LinkedHashMap<>();
     private final Map<List<String>, SharedOutcome> shared = new HashMap<>();
 
-    Routes(Router router, Effort effort, long seed) {
+    /**
+     * Routes on a floor.
+     *
+     * @param tolerance share of its length by which a cable may be longer
+     */
+    Routes(Router router, double tolerance, Effort effort, long seed) {
+        this.tolerance = tolerance;
         this.router = router;
         this.effort = effort;
         this.seed = seed;
@@ -90,13 +98,25 @@ final class Routes {
         Router here = with(before);
         OptionalInt number = before.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
         return number.isPresent()
-                ? here.route(number.getAsInt(), toLay(cable), effort, seed)
+                ? here.route(number.getAsInt(), toLay(cable), cable.length().multiply(tolerance), effort, seed)
                 : new RouteOutcome.NotFound(Amounts.metres(0), router.capacity(part, cable.conductors()));
     }
 
     /** What became of the last cable of a set, laid after the others, if that was tried. */
     Optional<RouteOutcome> tried(List<PartChoice> parts, List<Option> set) {
         return Optional.ofNullable(known.get(key(parts, set)));
+    }
+
+    /** What became of a single cable in a part, whatever was laid before it; a route found counts most. */
+    Optional<RouteOutcome> lastTried(int part, String cable) {
+        Optional<RouteOutcome> found = Optional.empty();
+        for (Map.Entry<List<String>, RouteOutcome> entry : known.entrySet()) {
+            if (entry.getKey().get(entry.getKey().size() - 1).equals(part + " " + List.of(cable))
+                    && (found.isEmpty() || entry.getValue() instanceof RouteOutcome.Laid)) {
+                found = Optional.of(entry.getValue());
+            }
+        }
+        return found;
     }
 
     /** How much was sought, in routes; a shared floor counts four. */

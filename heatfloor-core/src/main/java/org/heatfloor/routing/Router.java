@@ -286,6 +286,35 @@ public final class Router {
         return new Sharing(this, number, List.copyOf(cables), effort, seed).lay(number);
     }
 
+    /**
+     * Lays a cable in a part so that it may be longer than stated: a cable that ends in the floor keeps free channel ahead
+     * of its end, where such a route is found.
+     *
+     * @param number number of the part
+     * @param cable the cable
+     * @param reserve by how much it may be longer
+     * @param effort how much work to spend on each route sought; there are at most two
+     * @param seed of the search; the same seed gives the same route
+     * @return the route, or why there is none; {@link #reserve} tells how much reserve it has
+     * @throws IllegalArgumentException if the reserve is negative
+     */
+    public RouteOutcome route(
+            int number, CableToLay cable, Quantity<Length> reserve, Effort effort, long seed) {
+        return Reserved.route(this, number, cable, reserve, effort, seed);
+    }
+
+    /**
+     * Room for a route's cable to be longer than stated. Call it on the router of the floor with every other cable on it.
+     *
+     * @param route a route laid on this site
+     * @param wanted by how much the cable may be longer
+     * @return free channel ahead of its end, and U-turns that can be moved outwards
+     * @throws IllegalArgumentException if the length wanted is negative
+     */
+    public EndReserve reserve(CableRoute route, Quantity<Length> wanted) {
+        return new ReserveSearch(this, route).find(Si.notNegative("reserve", wanted, Units.METRE));
+    }
+
     private LeadWays leadWays(double longestMetres) {
         return leadWays(whole, site.wallClearanceMetres, longestMetres);
     }
