@@ -46,7 +46,14 @@ final class Assembly {
     private final List<Finding> notes;
     private final HeatableArea heatable;
 
-    Assembly(Brief brief, RouteSite site, StudLattice lattice, Router router, Options options, Ranking ranking, List<Finding> notes) {
+    Assembly(
+            Brief brief,
+            RouteSite site,
+            StudLattice lattice,
+            Router router,
+            Options options,
+            Ranking ranking,
+            List<Finding> notes) {
         this.brief = brief;
         this.site = site;
         this.lattice = lattice;

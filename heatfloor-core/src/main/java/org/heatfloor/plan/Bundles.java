@@ -53,7 +53,8 @@ final class Bundles {
                     .thenComparingDouble(Bundles::difference));
             List<Option> distinct = new ArrayList<>();
             for (Option o : sets) {
-                if (distinct.isEmpty() || o.lengthMetres() > distinct.get(distinct.size() - 1).lengthMetres() + 1e-6) {
+                if (distinct.isEmpty()
+                        || o.lengthMetres() > distinct.get(distinct.size() - 1).lengthMetres() + 1e-6) {
                     distinct.add(o);
                 }
             }

@@ -26,10 +26,9 @@ record Combinations(List<List<Option>> covering, List<List<Option>> others) {
             .thenComparingDouble(Combinations::length)
             .thenComparingDouble(Combinations::unevenness);
 
-    static final Comparator<List<Option>> LONGEST_FIRST =
-            Comparator.<List<Option>>comparingDouble(set -> -length(set))
-                    .thenComparingInt(Combinations::cables)
-                    .thenComparingDouble(Combinations::unevenness);
+    static final Comparator<List<Option>> LONGEST_FIRST = Comparator.<List<Option>>comparingDouble(set -> -length(set))
+            .thenComparingInt(Combinations::cables)
+            .thenComparingDouble(Combinations::unevenness);
 
     static Combinations ranked(List<PartChoice> parts, OptionalDouble heatLossWatts) {
         double least = heatLossWatts.orElse(0) * (1 - OUTPUT_SLACK);

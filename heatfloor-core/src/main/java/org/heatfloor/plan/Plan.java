@@ -51,7 +51,7 @@ public record Plan(
      * @param takeOff what to buy
      * @param fittingLengths cable lengths that would fit each part of the floor
      * @param options every length of the catalogue for every part of the floor, and what became of it
- * @param findings every judgement, errors first
+     * @param findings every judgement, errors first
      */
     public Plan {
         cables = List.copyOf(cables);

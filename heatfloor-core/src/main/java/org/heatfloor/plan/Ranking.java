@@ -39,9 +39,9 @@ final class Ranking {
         for (PartChoice part : parts) {
             boolean served = part.mayWork() && next < chosen.size();
             Optional<Option> taken = served ? Optional.of(chosen.get(next++)) : Optional.empty();
-            List<CableRoute> here =
-                    taken.map(o -> o.cables().size()).orElse(0) == 0 ? List.of() : laid.subList(
-                            route, route + taken.orElseThrow().cables().size());
+            List<CableRoute> here = taken.map(o -> o.cables().size()).orElse(0) == 0
+                    ? List.of()
+                    : laid.subList(route, route + taken.orElseThrow().cables().size());
             route += here.size();
             if (part.mayWork() || options.holdsCable(part.part())) {
                 for (Option option : part.options()) {

@@ -63,7 +63,8 @@ record Reasons(
         int laid = 0;
         for (Option option : chosen) {
             if (option.several()) {
-                out.add(SharedFindings.fairness(option, routes.divisions(parts, chosen).get(laid++)));
+                out.add(SharedFindings.fairness(
+                        option, routes.divisions(parts, chosen).get(laid++)));
             }
         }
         return out;

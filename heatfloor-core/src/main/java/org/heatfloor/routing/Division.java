@@ -96,8 +96,7 @@ record Division(List<Lattice> pieces, double[] areas) {
     }
 
     static Division of(List<Lattice> pieces, double side) {
-        double[] areas =
-                pieces.stream().mapToDouble(p -> area(p, side)).toArray();
+        double[] areas = pieces.stream().mapToDouble(p -> area(p, side)).toArray();
         return new Division(List.copyOf(pieces), areas);
     }
 

@@ -74,7 +74,13 @@ final class LeadWays {
     /** Some of the ways, drawn on a track beside those of other cables. */
     LeadWays onTrack(Predicate<Way> kept) {
         return new LeadWays(
-                frame, start, ring, startPlace, width, ways.stream().filter(kept).toList(), RAMP_METRES);
+                frame,
+                start,
+                ring,
+                startPlace,
+                width,
+                ways.stream().filter(kept).toList(),
+                RAMP_METRES);
     }
 
     /** The wall from the start onwards, to a signed distance along it. */

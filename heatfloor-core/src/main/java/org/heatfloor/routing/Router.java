@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Lays a cable of fixed length in the channels of one connected part of the floor.
@@ -298,8 +299,7 @@ public final class Router {
      * @return the route, or why there is none; {@link #reserve} tells how much reserve it has
      * @throws IllegalArgumentException if the reserve is negative
      */
-    public RouteOutcome route(
-            int number, CableToLay cable, Quantity<Length> reserve, Effort effort, long seed) {
+    public RouteOutcome route(int number, CableToLay cable, Quantity<Length> reserve, Effort effort, long seed) {
         return Reserved.route(this, number, cable, reserve, effort, seed);
     }
 
@@ -313,6 +313,24 @@ public final class Router {
      */
     public EndReserve reserve(CableRoute route, Quantity<Length> wanted) {
         return new ReserveSearch(this, route).find(Si.notNegative("reserve", wanted, Units.METRE));
+    }
+
+    /**
+     * Lays a cable in a zone of a part and another one on the rest of it, as where a zone is wanted warmer or is switched
+     * for itself. The zone must touch the strip along a wall that the cold lead reaches; the rest must stay connected.
+     *
+     * @param number number of the part
+     * @param zone the zone, in metres; junctions on its edge belong to it
+     * @param inside the cable of the zone
+     * @param outside the cable of the rest
+     * @param effort how much work to spend on each route
+     * @param seed of the search; the same seed gives the same routes
+     * @return the two routes, each with its own even spacing, or why there are none
+     */
+    public SharedOutcome routeZone(
+            int number, Polygon zone, CableToLay inside, CableToLay outside, Effort effort, long seed) {
+        Objects.requireNonNull(effort, "effort");
+        return new Sharing(this, number, List.of(inside, outside), effort, seed).layZone(number, zone);
     }
 
     private LeadWays leadWays(double longestMetres) {
@@ -337,7 +355,8 @@ public final class Router {
     }
 
     /** A route found; of two leads the one that goes farther along the wall lies nearer to it. */
-    CableRoute drawn(Part part, CableToLay cable, Candidate best, double capacity, double farOffset, double nearOffset) {
+    CableRoute drawn(
+            Part part, CableToLay cable, Candidate best, double capacity, double farOffset, double nearOffset) {
         List<LineString> leads = new ArrayList<>();
         boolean firstFarther = best.last == null
                 || Math.abs(best.first.way().along())

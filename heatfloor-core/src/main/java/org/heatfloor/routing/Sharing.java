@@ -9,7 +9,10 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Lays several cables in one part of the floor: divisions of the part in the order of their price, for each the tracks of the
@@ -54,6 +57,35 @@ final class Sharing {
         return Math.max(0, router.areas[part] / spacing - open * spacing) * router.site.pitch;
     }
 
+    /** The first cable inside a zone, the second on the rest. */
+    SharedOutcome layZone(int number, Polygon zone) {
+        boolean[] inside = new boolean[part.free.length];
+        IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(zone);
+        for (int v = 0; v < inside.length; v++) {
+            inside[v] = part.free[v]
+                    && locator.locate(router.frame.metres(v % part.width, v / part.width)) != Location.EXTERIOR;
+        }
+        int gap = router.site.spacingPitches();
+        Divisions.Cutter cutter = (whole, l) -> {
+            boolean[] left = inside.clone();
+            for (int v = 0; v < left.length; v++) {
+                left[v] &= whole.free[v];
+            }
+            return Division.cutOut(whole, left, gap)
+                    .map(pieces -> Division.of(List.of(pieces[0], pieces[1]), side()));
+        };
+        Optional<Division> division = cutter.cut(part, lengths);
+        if (division.isPresent()) {
+            Optional<SharedOutcome> laid = first(
+                    List.of(new Divisions.Cut(division.orElseThrow(), cutter)),
+                    new Divisions(part, lengths, gap, side(), even));
+            if (laid.isPresent()) {
+                return laid.orElseThrow();
+            }
+        }
+        return none(capacityMetres(router, number, cables));
+    }
+
     SharedOutcome lay(int number) {
         double capacity = capacityMetres(router, number, cables);
         double total = Arrays.stream(lengths).sum();
@@ -67,6 +99,10 @@ final class Sharing {
                 return laid.orElseThrow();
             }
         }
+        return none(capacity);
+    }
+
+    private SharedOutcome none(double capacity) {
         double lead = cables.stream()
                 .mapToDouble(c -> Si.in("cold lead", c.coldLead(), Units.METRE) - router.site.riser)
                 .min()
@@ -92,8 +128,10 @@ final class Sharing {
         double column = router.frame.columnOf(start);
         double row = router.frame.rowOf(start);
         var inside = new org.locationtech.jts.geom.Coordinate(start.x + in[0], start.y + in[1]);
-        return first(divisions.aboutStart(
-                column, row, router.frame.columnOf(inside) - column, router.frame.rowOf(inside) - row), divisions);
+        return first(
+                divisions.aboutStart(
+                        column, row, router.frame.columnOf(inside) - column, router.frame.rowOf(inside) - row),
+                divisions);
     }
 
     private Optional<SharedOutcome> first(List<Divisions.Cut> cuts, Divisions divisions) {
@@ -133,7 +171,8 @@ final class Sharing {
         for (int v = 0; v < kept.length; v++) {
             kept[v] |= part.free[v] && !within(cut.division(), v);
         }
-        Optional<Division> again = Division.largest(part, kept).flatMap(rest -> cut.cutter().cut(rest, lengths));
+        Optional<Division> again =
+                Division.largest(part, kept).flatMap(rest -> cut.cutter().cut(rest, lengths));
         Optional<Tracks> tracks = again.flatMap(this::tracks);
         return tracks.flatMap(t -> laying(cleared(again.orElseThrow(), t), t));
     }
@@ -242,13 +281,12 @@ final class Sharing {
         for (CableRoute one : routes) {
             for (CableRoute other : routes) {
                 for (LineString lead : one.coldLeads()) {
-                    boolean near = one != other
-                            && lead.distance(other.line()) < router.site.minSpacing / 2 - CHORDS_METRES;
+                    boolean near =
+                            one != other && lead.distance(other.line()) < router.site.minSpacing / 2 - CHORDS_METRES;
                     boolean crossing = one != other
-                            && other.coldLeads().stream()
-                                    .anyMatch(l -> !lead.intersection(l)
-                                            .difference(beginning)
-                                            .isEmpty());
+                            && other.coldLeads().stream().anyMatch(l -> !lead.intersection(l)
+                                    .difference(beginning)
+                                    .isEmpty());
                     if (near || crossing) {
                         return false;
                     }
