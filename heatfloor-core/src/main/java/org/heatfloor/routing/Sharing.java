@@ -71,8 +71,7 @@ final class Sharing {
             for (int v = 0; v < left.length; v++) {
                 left[v] &= whole.free[v];
             }
-            return Division.cutOut(whole, left, gap)
-                    .map(pieces -> Division.of(List.of(pieces[0], pieces[1]), side()));
+            return Division.cutOut(whole, left, gap).map(pieces -> Division.of(List.of(pieces[0], pieces[1]), side()));
         };
         Optional<Division> division = cutter.cut(part, lengths);
         if (division.isPresent()) {

@@ -161,18 +161,21 @@ class SharedFloorTest {
 
     @Test
     void theChapterPrintsWhatComesOut() throws IOException {
-        String text = Files.readString(Path.of("..", "docs", "several-cables.md")).replaceAll("\\s+", " ");
+        String text =
+                Files.readString(Path.of("..", "docs", "several-cables.md")).replaceAll("\\s+", " ");
         double area = PlanChecks.reachAreas(BRIEF, PLAN.lattice()).get(0);
         int count = PLAN.cables().size();
 
         assertThat(text).contains("A = " + number(area, 3) + " m²");
         assertThat(text).contains(number(area, 3) + "/0.170 = " + number(area / 0.170, 2) + " m");
-        assertThat(text).contains((count - 1) + " cables of 14 m would lie "
-                + number(1000 * area / ((count - 1) * 14), 0) + " mm apart");
+        assertThat(text)
+                .contains((count - 1) + " cables of 14 m would lie " + number(1000 * area / ((count - 1) * 14), 0)
+                        + " mm apart");
         assertThat(text).contains("together " + number(total(PLAN.cables()), 1) + " m");
         for (PlannedCable cable : PLAN.cables()) {
             assertThat(text)
-                    .contains("| " + cable.name() + " | " + number(metres(cable.cable().length()), 1) + " | "
+                    .contains("| " + cable.name() + " | "
+                            + number(metres(cable.cable().length()), 1) + " | "
                             + number(1000 * metres(cable.route().evenSpacing()), 1) + " | "
                             + number(Si.in("reach", cable.route().reachArea(), Units.SQUARE_METRE), 3) + " |");
         }

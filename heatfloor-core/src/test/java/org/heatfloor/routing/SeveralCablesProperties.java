@@ -194,8 +194,8 @@ class SeveralCablesProperties {
             @ForAll @IntRange(min = 28, max = 36) int pitch) {
         TestSite site = new TestSite(width, depth, pitch, 3, 0, 0);
         Router router = site.router();
-        Polygon zone = (Polygon) new GeometryFactory()
-                .toGeometry(new Envelope(0, 0.45 * width / 1000, 0, 0.55 * depth / 1000));
+        Polygon zone = (Polygon)
+                new GeometryFactory().toGeometry(new Envelope(0, 0.45 * width / 1000, 0, 0.55 * depth / 1000));
         double spacing = 3 * pitch / 1000.0;
         double close = 0.75 * zone.getArea() / spacing;
         double wide = 0.72 * (width * depth * 1e-6 - zone.getArea()) / (1.4 * spacing);
