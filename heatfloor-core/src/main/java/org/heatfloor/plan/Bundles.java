@@ -34,7 +34,8 @@ final class Bundles {
         List<Option> usable = singles.stream()
                 .filter(o -> o.verdict() == Option.Verdict.TOO_SHORT)
                 .toList();
-        if (usable.isEmpty() || singles.stream().anyMatch(Option::mayWork)) {
+        // A catalogue of one entry forces that one cable.
+        if (usable.isEmpty() || singles.size() == 1 || singles.stream().anyMatch(Option::mayWork)) {
             return List.of();
         }
         List<Option> out = new ArrayList<>();

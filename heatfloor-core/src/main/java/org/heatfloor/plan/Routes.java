@@ -61,18 +61,20 @@ final class Routes {
             List<CableRoute> before = List.copyOf(out);
             if (option.several()) {
                 SharedOutcome outcome = shared.computeIfAbsent(key, k -> several(part, option.cables(), before));
-                if (!(outcome instanceof SharedOutcome.Laid)) {
+                if (outcome instanceof SharedOutcome.Laid laid) {
+                    out.addAll(laid.routes());
+                } else {
                     failures.add(SharedFindings.failure(option, outcome));
                     return Optional.empty();
                 }
-                out.addAll(((SharedOutcome.Laid) outcome).routes());
             } else {
                 RouteOutcome outcome = known.computeIfAbsent(key, k -> route(part, option.cable(), before));
-                if (!(outcome instanceof RouteOutcome.Laid)) {
+                if (outcome instanceof RouteOutcome.Laid laid) {
+                    out.add(laid.route());
+                } else {
                     failures.add(failure(option.cable(), outcome));
                     return Optional.empty();
                 }
-                out.add(((RouteOutcome.Laid) outcome).route());
             }
         }
         return Optional.of(out);

@@ -160,6 +160,16 @@ class SharedFloorTest {
     }
 
     @Test
+    void aCatalogueOfOneEntryForcesThatCable() {
+        Plan plan = Planner.plan(
+                SmallRooms.bare(3000, 2400).catalogue(catalogue(14)).build(), Effort.QUICK);
+
+        assertThat(plan.status()).isEqualTo(Plan.Status.IMPOSSIBLE);
+        assertThat(plan.findings().get(0).message()).contains("Too short");
+        assertThat(plan.findings()).anyMatch(f -> f.message().contains("or lay more than one cable"));
+    }
+
+    @Test
     void theChapterPrintsWhatComesOut() throws IOException {
         String text =
                 Files.readString(Path.of("..", "docs", "several-cables.md")).replaceAll("\\s+", " ");
