@@ -20,8 +20,9 @@ final class Reserves {
 
     static List<EndReserve> of(Router router, List<CableRoute> routes, double tolerance) {
         List<EndReserve> out = new ArrayList<>();
-        for (CableRoute route : routes) {
-            List<CableRoute> others = routes.stream().filter(r -> r != route).toList();
+        for (int i = 0; i < routes.size(); i++) {
+            List<CableRoute> others = new ArrayList<>(routes);
+            CableRoute route = others.remove(i);
             Router here = router.avoiding(
                     others.stream().map(CableRoute::line).toList(),
                     others.stream().flatMap(r -> r.coldLeads().stream()).toList());

@@ -277,15 +277,15 @@ final class Sharing {
     private boolean leadsKeepOff(List<CableRoute> routes) {
         var start = new org.locationtech.jts.geom.GeometryFactory().createPoint(router.site.start);
         var beginning = start.buffer(AT_THE_START_METRES);
-        for (CableRoute one : routes) {
-            for (CableRoute other : routes) {
-                for (LineString lead : one.coldLeads()) {
-                    boolean near =
-                            one != other && lead.distance(other.line()) < router.site.minSpacing / 2 - CHORDS_METRES;
-                    boolean crossing = one != other
-                            && other.coldLeads().stream().anyMatch(l -> !lead.intersection(l)
-                                    .difference(beginning)
-                                    .isEmpty());
+        for (int i = 0; i < routes.size(); i++) {
+            for (int j = 0; j < routes.size(); j++) {
+                for (LineString lead :
+                        i == j ? List.<LineString>of() : routes.get(i).coldLeads()) {
+                    CableRoute other = routes.get(j);
+                    boolean near = lead.distance(other.line()) < router.site.minSpacing / 2 - CHORDS_METRES;
+                    boolean crossing = other.coldLeads().stream()
+                            .anyMatch(l ->
+                                    !lead.intersection(l).difference(beginning).isEmpty());
                     if (near || crossing) {
                         return false;
                     }
