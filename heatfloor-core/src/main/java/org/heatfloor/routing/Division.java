@@ -9,14 +9,29 @@ import java.util.Optional;
  * One connected part of the floor cut into pieces, one a cable, whose areas are in proportion to the cables' lengths. Two
  * junctions of different pieces are at least a gap of whole pitches apart, in the larger of |dx| and |dy|, so that every
  * cable may use all of its piece. What a cut leaves over between and beside the pieces belongs to none.
- *
- * @param pieces disjoint and connected, in the order of the lengths
- * @param areas of the unions of squares about the pieces' junctions, in pitch²
  */
-record Division(List<Lattice> pieces, double[] areas) {
+final class Division {
 
     /** Floor that a piece may lose because a cut severs it. */
     private static final double MOST_SEVERED = 0.03;
+
+    private final List<Lattice> pieces;
+    private final double[] areas;
+
+    Division(List<Lattice> pieces, double[] areas) {
+        this.pieces = List.copyOf(pieces);
+        this.areas = areas;
+    }
+
+    /** Disjoint and connected, in the order of the lengths. */
+    List<Lattice> pieces() {
+        return pieces;
+    }
+
+    /** Areas of the unions of squares about the pieces' junctions, in pitch². */
+    double[] areas() {
+        return areas;
+    }
 
     /** Order in which a sweep goes over the junctions; whole numbers make straight cuts. */
     interface Sweep {
@@ -97,7 +112,7 @@ record Division(List<Lattice> pieces, double[] areas) {
 
     static Division of(List<Lattice> pieces, double side) {
         double[] areas = pieces.stream().mapToDouble(p -> area(p, side)).toArray();
-        return new Division(List.copyOf(pieces), areas);
+        return new Division(pieces, areas);
     }
 
     /**

@@ -127,7 +127,7 @@ final class Divisions {
     private static Division turned(Division division) {
         List<Lattice> pieces = new ArrayList<>(division.pieces());
         Collections.reverse(pieces);
-        return new Division(List.copyOf(pieces), turned(division.areas()));
+        return new Division(pieces, turned(division.areas()));
     }
 
     private static boolean same(Division a, Division b) {
