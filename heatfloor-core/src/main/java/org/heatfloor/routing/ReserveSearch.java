@@ -82,7 +82,7 @@ final class ReserveSearch {
         GeometryFactory factory = new GeometryFactory();
         List<LineString> leads = route.coldLeads();
         for (int v = 0; v < kept.length; v++) {
-            Coordinate c = frame.metres(v % whole.width, v / whole.width);
+            Coordinate c = frame.junction(v, whole.width);
             for (LineString lead : leads) {
                 kept[v] &= lead.getEnvelopeInternal().distance(new org.locationtech.jts.geom.Envelope(c))
                                 >= site.minSpacing / 2
@@ -136,8 +136,9 @@ final class ReserveSearch {
             run++;
         }
         Coordinate end = route.line().getCoordinateN(route.line().getNumPoints() - 1);
-        double beyond = (frame.columnOf(end) - nodes[last] % lattice.width) * DX[d]
-                + (frame.rowOf(end) - nodes[last] / lattice.width) * DY[d];
+        int column = nodes[last] % lattice.width;
+        int row = nodes[last] / lattice.width;
+        double beyond = (frame.columnOf(end) - column) * DX[d] + (frame.rowOf(end) - row) * DY[d];
         bestMetres = 0;
         grow(nodes[last], d, run, last + 1, -beyond * pitch, wantedMetres);
         return Math.max(0, Math.min(bestMetres, wantedMetres));
@@ -267,10 +268,9 @@ final class ReserveSearch {
         int b = nodes[to];
         double length = Si.in("laid", route.laidLength(), Units.METRE);
         double along = Math.min(length, (from + to) / 2.0 / Math.max(1, nodes.length - 1) * length);
+        Coordinate p = frame.junction(a, lattice.width);
+        Coordinate q = frame.junction(b, lattice.width);
         return new EndReserve.Adjuster(
-                frame.metres(
-                        (a % lattice.width + b % lattice.width) / 2.0, (a / lattice.width + b / lattice.width) / 2.0),
-                Amounts.metres(along),
-                Amounts.metres(gain));
+                new Coordinate((p.x + q.x) / 2, (p.y + q.y) / 2), Amounts.metres(along), Amounts.metres(gain));
     }
 }

@@ -62,8 +62,7 @@ final class Sharing {
         boolean[] inside = new boolean[part.free.length];
         IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(zone);
         for (int v = 0; v < inside.length; v++) {
-            inside[v] = part.free[v]
-                    && locator.locate(router.frame.metres(v % part.width, v / part.width)) != Location.EXTERIOR;
+            inside[v] = part.free[v] && locator.locate(router.frame.junction(v, part.width)) != Location.EXTERIOR;
         }
         int gap = router.site.spacingPitches();
         Divisions.Cutter cutter = (whole, l) -> {

@@ -179,7 +179,7 @@ record Tracks(List<Lane> lanes) {
                 LineString wall = ways.wall(end);
                 for (int v = 0; v < out.length; v++) {
                     if (lattice.free[v] && !out[v]) {
-                        Coordinate c = frame.metres(v % lattice.width, v / lattice.width);
+                        Coordinate c = frame.junction(v, lattice.width);
                         out[v] = wall.getEnvelopeInternal().distance(new Envelope(c)) < clear
                                 && wall.distance(factory.createPoint(c)) < clear - 1e-9;
                     }
