@@ -23,6 +23,7 @@ import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.CableRoute;
+import org.heatfloor.routing.EndReserve;
 import org.heatfloor.routing.LaidCable;
 import org.heatfloor.routing.RouteCheck;
 import org.heatfloor.routing.RouteCheckReport;
@@ -45,17 +46,30 @@ final class Assembly {
     private final StudLattice lattice;
     private final Router router;
     private final Options options;
+    private final Ranking ranking;
     private final List<Finding> notes;
     private final HeatableArea heatable;
 
-    Assembly(Brief brief, RouteSite site, StudLattice lattice, Router router, Options options, List<Finding> notes) {
+    Assembly(
+            Brief brief,
+            RouteSite site,
+            StudLattice lattice,
+            Router router,
+            Options options,
+            Ranking ranking,
+            List<Finding> notes) {
         this.brief = brief;
         this.site = site;
         this.lattice = lattice;
         this.router = router;
         this.options = options;
+        this.ranking = ranking;
         this.notes = List.copyOf(notes);
         heatable = HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch());
+    }
+
+    double greatestSpacing() {
+        return options.greatestSpacing();
     }
 
     Plan impossible(List<Finding> reasons) {
@@ -74,18 +88,20 @@ final class Assembly {
                 Optional.empty(),
                 Optional.empty(),
                 fitting(),
+                ranking.of(List.of(), List.of()),
                 sorted(findings));
     }
 
     /** Heat into the room of a set as laid; empty where temperatures are not known. */
     OptionalDouble outputWatts(List<CableRoute> routes, List<Option> chosen) {
         return HeatPlan.outputWatts(
-                brief, routes, chosen.stream().map(Option::cable).toList());
+                brief, routes, chosen.stream().flatMap(o -> o.cables().stream()).toList());
     }
 
     /** The plan of a set as laid; impossible if any finding is an error. */
     Plan complete(List<CableRoute> routes, List<Option> chosen, Reasons reasons) {
-        List<HeatingCable> cables = chosen.stream().map(Option::cable).toList();
+        List<HeatingCable> cables =
+                chosen.stream().flatMap(o -> o.cables().stream()).toList();
         List<String> names = names(cables);
         RouteCheckReport report = check(routes, names);
         CircuitDesign circuits = CircuitDesign.of(brief.supply, named(cables, names), installation(routes));
@@ -104,6 +120,8 @@ final class Assembly {
         List<LineString> leads =
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
         LeadTracks.crowded(routes).ifPresent(findings::add);
+        List<EndReserve> reserves = Reserves.of(router, routes, brief.lengthTolerance());
+        findings.addAll(Reserves.findings(names, reserves, brief.lengthTolerance()));
         List<PlannedCable> planned = new ArrayList<>();
         for (int i = 0; i < routes.size(); i++) {
             List<SensorPlace> sensors = SensorPlaces.find(
@@ -115,6 +133,7 @@ final class Assembly {
                     routes.get(i),
                     report.cables().get(i),
                     CableRating.of(cables.get(i), brief.supply.voltage()),
+                    reserves.get(i),
                     heat.map(h -> h.cables().get(number)),
                     sensors.stream().findFirst(),
                     sensors.stream().skip(1).findFirst()));
@@ -135,6 +154,7 @@ final class Assembly {
                 heat.map(HeatPlan::room),
                 Optional.of(takeOff),
                 fitting(),
+                ranking.of(chosen, routes),
                 sorted(findings));
     }
 
@@ -227,6 +247,17 @@ final class Assembly {
                     route.coldShare(),
                     Amounts.of(COLD_SHARE, Units.ONE),
                     Source.commonPractice("no corner is left cold")));
+        }
+        double spacing = Si.in("spacing", route.evenSpacing(), Units.METRE);
+        if (spacing > options.greatestSpacing() * (1 + Options.SPACING_TOLERANCE)) {
+            out.add(Finding.of(
+                    Severity.ERROR,
+                    name,
+                    "Its share of the floor is too large: its runs would lie " + Options.millimetres(spacing)
+                            + " apart on average.",
+                    route.evenSpacing(),
+                    Amounts.metres(options.greatestSpacing()),
+                    Source.brief("greatest spacing")));
         }
         if (route.sleeved()) {
             out.add(Finding.of(

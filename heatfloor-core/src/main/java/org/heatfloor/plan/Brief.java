@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
 import org.heatfloor.area.JointRule;
@@ -33,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Brief {
 
+    /** One percent of the length; of this order, common practice, no source. */
+    private static final double USUAL_TOLERANCE = 0.01;
+
     final String name;
     final Room room;
     final TradeLength wallClearance;
@@ -51,6 +55,7 @@ public final class Brief {
     final Optional<Bedding> bedding;
     final Optional<JointRule> jointRule;
     final Optional<Quantity<Length>> sheetSlip;
+    private final double lengthTolerance;
 
     private Brief(Builder b) {
         name = b.name;
@@ -71,6 +76,7 @@ public final class Brief {
         bedding = Optional.ofNullable(b.bedding);
         jointRule = Optional.ofNullable(b.jointRule);
         sheetSlip = Optional.ofNullable(b.sheetSlip);
+        lengthTolerance = b.lengthTolerance;
         if (catalogue.isEmpty()) {
             throw new IllegalArgumentException("catalogue: no cable was given; at least one is expected");
         }
@@ -141,6 +147,11 @@ public final class Brief {
         return name;
     }
 
+    /** By what share of its length a cable may be longer or shorter than stated. */
+    double lengthTolerance() {
+        return lengthTolerance;
+    }
+
     /** Gathers a brief. Not safe to share between threads; the brief it builds is. */
     public static final class Builder {
 
@@ -162,6 +173,7 @@ public final class Brief {
         private @Nullable Bedding bedding;
         private @Nullable JointRule jointRule;
         private @Nullable Quantity<Length> sheetSlip;
+        private double lengthTolerance = USUAL_TOLERANCE;
 
         private Builder(String name) {
             if (name.isBlank()) {
@@ -341,6 +353,19 @@ public final class Brief {
         public Builder sheetSlip(Quantity<Length> measured) {
             Si.within("sheet slip", measured, Units.METRE, 0, 10);
             sheetSlip = measured;
+            return this;
+        }
+
+        /**
+         * By what share of its length a cable may be longer or shorter than stated; 1 % where it is not given (common
+         * practice, no source). That much room is kept for a longer cable.
+         *
+         * @param share of the length, from 0 to 10 %
+         * @return this builder
+         * @throws IllegalArgumentException if the share is out of range
+         */
+        public Builder lengthTolerance(Quantity<Dimensionless> share) {
+            lengthTolerance = Si.within("length tolerance", share, Units.ONE, 0, 0.1);
             return this;
         }
 

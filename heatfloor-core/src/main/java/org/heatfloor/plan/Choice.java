@@ -88,7 +88,8 @@ final class Choice {
 
     private Optional<Plan> assembled(List<Option> set, List<CableRoute> laid, boolean covering) {
         plans++;
-        Plan plan = assembly.complete(laid, set, new Reasons(parts, heatLossWatts, routes, refused, covering));
+        Plan plan = assembly.complete(
+                laid, set, new Reasons(parts, heatLossWatts, routes, refused, covering, assembly.greatestSpacing()));
         if (plan.status() == Status.COMPLETE) {
             return Optional.of(plan);
         }

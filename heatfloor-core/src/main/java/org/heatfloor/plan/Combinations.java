@@ -7,10 +7,11 @@ import java.util.OptionalDouble;
 import org.heatfloor.plan.Planner.PartChoice;
 
 /**
- * Sets of cables, one for each part of the floor, in the order of the rule. Of equal lengths the set with the more equal
+ * Sets of cables, one for each part of the floor, or several where a part is shared, in the order of the rule: the fewest
+ * cables first, then the shortest. Of equal lengths the set with the more equal
  * spacing comes first.
  *
- * @param covering sets whose output, as reckoned before a route is known, may cover the heat loss; shortest first
+ * @param covering sets whose output, as reckoned before a route is known, may cover the heat loss; fewest cables, then shortest first
  * @param others the rest, longest first
  */
 record Combinations(List<List<Option>> covering, List<List<Option>> others) {
@@ -20,12 +21,14 @@ record Combinations(List<List<Option>> covering, List<List<Option>> others) {
     /** The output reckoned from the even spacing may differ this far from that of the route as laid. */
     private static final double OUTPUT_SLACK = 0.02;
 
-    private static final Comparator<List<Option>> SHORTEST_FIRST = Comparator.<List<Option>>comparingDouble(
-                    Combinations::length)
+    private static final Comparator<List<Option>> SHORTEST_FIRST = Comparator.<List<Option>>comparingInt(
+                    Combinations::cables)
+            .thenComparingDouble(Combinations::length)
             .thenComparingDouble(Combinations::unevenness);
 
-    static final Comparator<List<Option>> LONGEST_FIRST =
-            Comparator.<List<Option>>comparingDouble(set -> -length(set)).thenComparingDouble(Combinations::unevenness);
+    static final Comparator<List<Option>> LONGEST_FIRST = Comparator.<List<Option>>comparingDouble(set -> -length(set))
+            .thenComparingInt(Combinations::cables)
+            .thenComparingDouble(Combinations::unevenness);
 
     static Combinations ranked(List<PartChoice> parts, OptionalDouble heatLossWatts) {
         double least = heatLossWatts.orElse(0) * (1 - OUTPUT_SLACK);
@@ -61,6 +64,11 @@ record Combinations(List<List<Option>> covering, List<List<Option>> others) {
             sets = longer;
         }
         return sets;
+    }
+
+    /** How many cables a set has; where no part is shared, one a part. */
+    static int cables(List<Option> set) {
+        return set.stream().mapToInt(option -> option.cables().size()).sum();
     }
 
     static double output(List<Option> set) {

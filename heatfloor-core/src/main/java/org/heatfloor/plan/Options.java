@@ -68,6 +68,12 @@ final class Options {
         };
     }
 
+    /** Whether a cable of some length fits a part at all. */
+    boolean holdsCable(int part) {
+        double[] fitting = fittingMetres(part);
+        return fitting[1] > fitting[0];
+    }
+
     private Option judged(int part, HeatingCable cable) {
         double length = Si.in("length", cable.length(), Units.METRE);
         double area = Si.in("reach", router.reachArea(part), Units.SQUARE_METRE);
@@ -131,11 +137,13 @@ final class Options {
     }
 
     private Option option(HeatingCable cable, double length, double spacing, Option.Verdict verdict, String reason) {
-        return new Option(cable, length, spacing, output(cable, spacing, verdict), verdict, reason);
+        double output = verdict == Option.Verdict.MAY_WORK ? output(cable, spacing) : Double.NaN;
+        return new Option(List.of(cable), length, spacing, output, verdict, reason);
     }
 
-    private double output(HeatingCable cable, double spacing, Option.Verdict verdict) {
-        if (verdict != Option.Verdict.MAY_WORK || brief.buildUp.isEmpty() || brief.climate.isEmpty()) {
+    /** Heat into the room with runs a spacing apart; NaN where build-up and climate are not known. */
+    double output(HeatingCable cable, double spacing) {
+        if (brief.buildUp.isEmpty() || brief.climate.isEmpty()) {
             return Double.NaN;
         }
         SteadySection section = SteadySection.of(

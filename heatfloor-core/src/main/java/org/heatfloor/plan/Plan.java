@@ -22,6 +22,7 @@ import org.heatfloor.takeoff.TakeOff;
  * @param roomHeat heat into the room, where build-up and climate were given and the job can be done
  * @param takeOff what to buy
  * @param fittingLengths cable lengths that would fit each part of the floor
+ * @param options every length of the catalogue for every part of the floor, and what became of it
  * @param findings every judgement, errors first
  */
 public record Plan(
@@ -34,6 +35,7 @@ public record Plan(
         Optional<RoomHeat> roomHeat,
         Optional<TakeOff> takeOff,
         List<FittingLengths> fittingLengths,
+        List<CableOption> options,
         List<Finding> findings) {
 
     /**
@@ -48,12 +50,14 @@ public record Plan(
      * @param roomHeat heat into the room, where build-up and climate were given and the job can be done
      * @param takeOff what to buy
      * @param fittingLengths cable lengths that would fit each part of the floor
+     * @param options every length of the catalogue for every part of the floor, and what became of it
      * @param findings every judgement, errors first
      */
     public Plan {
         cables = List.copyOf(cables);
         circuits = List.copyOf(circuits);
         fittingLengths = List.copyOf(fittingLengths);
+        options = List.copyOf(options);
         findings = List.copyOf(findings);
     }
 

@@ -60,24 +60,33 @@ public final class Planner {
                 brief.rules.jointLength());
         Router router = Router.of(site);
         Options options = new Options(brief, site, router);
+        Bundles bundles = new Bundles(router, options);
         missing(brief, notes);
         List<PartChoice> parts = new ArrayList<>();
         for (int part = 0; part < router.parts(); part++) {
-            parts.add(new PartChoice(part, options.of(part)));
+            List<Option> singles = options.of(part);
+            parts.add(new PartChoice(part, singles, bundles.of(part, singles)));
         }
         List<PartChoice> used = parts.stream().filter(PartChoice::mayWork).toList();
-        parts.stream().filter(p -> !p.mayWork() && p.part() > 0).forEach(p -> leftOut(router, options, p, notes));
-        Assembly assembly = new Assembly(brief, site, lattice, router, options, notes);
+        Routes routes = new Routes(router, brief.lengthTolerance(), effort, SEED);
+        Ranking ranking = new Ranking(brief, router, options, parts, routes);
         Refusal refusal = new Refusal(brief, site, options);
-        if (parts.isEmpty() || !parts.get(0).mayWork()) {
-            return assembly.impossible(refusal.ofBounds(parts));
+        if (used.isEmpty()) {
+            parts.stream().filter(p -> p.part() > 0).forEach(p -> leftOut(router, options, p, notes));
+            return new Assembly(brief, site, lattice, router, options, ranking, notes)
+                    .impossible(refusal.ofBounds(parts));
         }
+        parts.stream().filter(p -> !p.mayWork()).forEach(p -> leftOut(router, options, p, notes));
+        Assembly assembly = new Assembly(brief, site, lattice, router, options, ranking, notes);
         OptionalDouble heatLoss = heatLossWatts(brief);
         Combinations sets = Combinations.ranked(used, heatLoss);
-        Choice choice = new Choice(used, heatLoss, new Routes(router, effort, SEED), assembly);
-        return choice.plan(sets)
+        Choice choice = new Choice(used, heatLoss, routes, assembly);
+        Plan plan = choice.plan(sets)
                 .orElseGet(() ->
                         assembly.impossible(refusal.ofAttempts(used, choice.failures(), choice.tried(), sets.size())));
+        // The largest part may stay cold only where the others give all the heat that is wanted.
+        boolean tooLittle = plan.roomHeat().map(heat -> !heat.coversHeatLoss()).orElse(false);
+        return !parts.get(0).mayWork() && tooLittle ? assembly.impossible(refusal.ofBounds(parts)) : plan;
     }
 
     /** The heat loss, where an output can be held against it. */
@@ -139,18 +148,24 @@ public final class Planner {
         return "floor about " + Options.metres(c.x) + ", " + Options.metres(c.y);
     }
 
-    /** A part of the floor and the cables for it. */
-    record PartChoice(int part, List<Option> options) {
+    /**
+     * A part of the floor and the cables for it.
+     *
+     * @param options every cable of the catalogue
+     * @param bundles sets of cables that share the part, where no single one may work
+     */
+    record PartChoice(int part, List<Option> options, List<Option> bundles) {
 
         boolean mayWork() {
-            return options.stream().anyMatch(Option::mayWork);
+            return !bundles.isEmpty() || options.stream().anyMatch(Option::mayWork);
         }
 
         List<Option> working() {
-            return options.stream()
+            List<Option> single = options.stream()
                     .filter(Option::mayWork)
                     .sorted(Comparator.comparingDouble(Option::lengthMetres))
                     .toList();
+            return single.isEmpty() ? bundles : single;
         }
     }
 }

@@ -22,26 +22,35 @@ import org.heatfloor.routing.RouteOutcome;
  * @param routes what was laid so far
  * @param refused sets that were laid and why they were not taken
  * @param covering whether the set was taken as the shortest that covers the heat loss, or as the longest that works
+ * @param widest greatest spacing allowed, in metres
  */
 record Reasons(
         List<PartChoice> parts,
         OptionalDouble heatLossWatts,
         Routes routes,
         Map<List<Option>, String> refused,
-        boolean covering) {
+        boolean covering,
+        double widest) {
 
     private static final Source RULE =
             Source.commonPractice("of the cables that work and cover the heat loss the shortest is taken");
 
     List<Finding> of(List<Option> chosen, List<String> names) {
         List<Finding> out = new ArrayList<>();
+        int cable = 0;
         for (int i = 0; i < chosen.size(); i++) {
             Option option = chosen.get(i);
+            String name = names.get(cable);
+            cable += option.cables().size();
+            if (option.several()) {
+                out.add(shared(option, parts.get(i)));
+                continue;
+            }
             out.add(Finding.withValue(
                     Severity.NOTE,
-                    names.get(i),
+                    name,
                     "Chosen: runs lie " + Options.millimetres(option.spacingMetres()) + " apart on average; "
-                            + rule(chosen.size()) + ".",
+                            + rule(Combinations.cables(chosen)) + ".",
                     Amounts.metres(option.spacingMetres()),
                     RULE));
             for (boolean longer : new boolean[] {false, true}) {
@@ -51,7 +60,39 @@ record Reasons(
                 }
             }
         }
+        int laid = 0;
+        for (Option option : chosen) {
+            if (option.several()) {
+                out.add(SharedFindings.fairness(
+                        option, routes.divisions(parts, chosen).get(laid++)));
+            }
+        }
         return out;
+    }
+
+    private Finding shared(Option option, PartChoice part) {
+        Option longest = part.options().stream()
+                .filter(o -> o.verdict() == Option.Verdict.TOO_SHORT)
+                .max(java.util.Comparator.comparingDouble(Option::lengthMetres))
+                .orElseThrow();
+        int count = option.cables().size();
+        double fewer = option.spacingMetres() * option.lengthMetres() / ((count - 1) * longest.lengthMetres());
+        boolean enough = fewer <= widest * (1 + Options.SPACING_TOLERANCE);
+        return Finding.withValue(
+                Severity.NOTE,
+                SharedFindings.names(option),
+                "Chosen to share this floor, too large for any single cable of the catalogue: runs lie "
+                        + Options.millimetres(option.spacingMetres()) + " apart on average; of the sets that work"
+                        + (covering && heatLossWatts.isPresent() ? " and cover the heat loss" : "")
+                        + (covering ? " the fewest cables, then the shortest. " : " the longest. ")
+                        + (count == 2
+                                ? "One cable, the longest of " + Options.metres(longest.lengthMetres()) + ","
+                                : (count - 1) + " cables, were they the longest of "
+                                        + Options.metres(longest.lengthMetres()) + ",")
+                        + " would lie " + Options.millimetres(fewer) + " apart"
+                        + (enough ? "." : ", more than the " + Options.millimetres(widest) + " allowed."),
+                Amounts.metres(option.spacingMetres()),
+                RULE);
     }
 
     private String rule(int cables) {

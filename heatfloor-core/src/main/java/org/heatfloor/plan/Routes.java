@@ -2,6 +2,7 @@ package org.heatfloor.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,17 +23,25 @@ import org.heatfloor.routing.CableToLay;
 import org.heatfloor.routing.Effort;
 import org.heatfloor.routing.RouteOutcome;
 import org.heatfloor.routing.Router;
-import org.locationtech.jts.geom.LineString;
+import org.heatfloor.routing.SharedOutcome;
 
 /** Lays sets of cables part by part and remembers what was tried. */
 final class Routes {
 
     private final Router router;
+    private final double tolerance;
     private final Effort effort;
     private final long seed;
-    private final Map<List<String>, RouteOutcome> known = new HashMap<>();
+    private final Map<List<String>, RouteOutcome> known = new LinkedHashMap<>();
+    private final Map<List<String>, SharedOutcome> shared = new HashMap<>();
 
-    Routes(Router router, Effort effort, long seed) {
+    /**
+     * Routes on a floor.
+     *
+     * @param tolerance share of its length by which a cable may be longer
+     */
+    Routes(Router router, double tolerance, Effort effort, long seed) {
+        this.tolerance = tolerance;
         this.router = router;
         this.effort = effort;
         this.seed = seed;
@@ -42,31 +51,56 @@ final class Routes {
         return new CableToLay(cable.name(), cable.conductors(), cable.length(), cable.diameter(), cable.coldLead());
     }
 
-    /** Routes of a set, one a part; empty, with the reason among the failures, if one of them cannot be laid. */
+    /** Routes of a set, in its order; empty, with the reason among the failures, if one of them cannot be laid. */
     Optional<List<CableRoute>> lay(List<PartChoice> parts, List<Option> set, Set<Finding> failures) {
         List<CableRoute> out = new ArrayList<>();
-        List<LineString> laid = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             Option option = set.get(i);
             int part = parts.get(i).part();
-            RouteOutcome outcome =
-                    known.computeIfAbsent(key(parts, set.subList(0, i + 1)), k -> route(part, option.cable(), laid));
-            if (outcome instanceof RouteOutcome.Laid l) {
-                out.add(l.route());
-                laid.add(l.route().line());
+            List<String> key = key(parts, set.subList(0, i + 1));
+            List<CableRoute> before = List.copyOf(out);
+            if (option.several()) {
+                SharedOutcome outcome = shared.computeIfAbsent(key, k -> several(part, option.cables(), before));
+                if (outcome instanceof SharedOutcome.Laid laid) {
+                    out.addAll(laid.routes());
+                } else {
+                    failures.add(SharedFindings.failure(option, outcome));
+                    return Optional.empty();
+                }
             } else {
-                failures.add(failure(option.cable(), outcome));
-                return Optional.empty();
+                RouteOutcome outcome = known.computeIfAbsent(key, k -> route(part, option.cable(), before));
+                if (outcome instanceof RouteOutcome.Laid laid) {
+                    out.add(laid.route());
+                } else {
+                    failures.add(failure(option.cable(), outcome));
+                    return Optional.empty();
+                }
             }
         }
         return Optional.of(out);
     }
 
-    private RouteOutcome route(int part, HeatingCable cable, List<LineString> laid) {
-        Router here = router.avoiding(laid);
-        OptionalInt number = laid.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
+    /** The floor with the cables on it that were laid before. */
+    private Router with(List<CableRoute> before) {
+        return router.avoiding(
+                before.stream().map(CableRoute::line).toList(),
+                before.stream().flatMap(r -> r.coldLeads().stream()).toList());
+    }
+
+    private SharedOutcome several(int part, List<HeatingCable> cables, List<CableRoute> before) {
+        List<CableToLay> wanted = cables.stream().map(Routes::toLay).toList();
+        Router here = with(before);
+        OptionalInt number = before.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
         return number.isPresent()
-                ? here.route(number.getAsInt(), toLay(cable), effort, seed)
+                ? here.routeSeveral(number.getAsInt(), wanted, effort, seed)
+                : new SharedOutcome.NotFound(0, router.capacity(part, wanted));
+    }
+
+    private RouteOutcome route(int part, HeatingCable cable, List<CableRoute> before) {
+        Router here = with(before);
+        OptionalInt number = before.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
+        return number.isPresent()
+                ? here.route(number.getAsInt(), toLay(cable), cable.length().multiply(tolerance), effort, seed)
                 : new RouteOutcome.NotFound(Amounts.metres(0), router.capacity(part, cable.conductors()));
     }
 
@@ -75,15 +109,39 @@ final class Routes {
         return Optional.ofNullable(known.get(key(parts, set)));
     }
 
-    /** How many routes were sought. */
+    /** What became of a single cable in a part, whatever was laid before it; a route found counts most. */
+    Optional<RouteOutcome> lastTried(int part, String cable) {
+        Optional<RouteOutcome> found = Optional.empty();
+        for (Map.Entry<List<String>, RouteOutcome> entry : known.entrySet()) {
+            if (entry.getKey().get(entry.getKey().size() - 1).equals(part + " " + List.of(cable))
+                    && (found.isEmpty() || entry.getValue() instanceof RouteOutcome.Laid)) {
+                found = Optional.of(entry.getValue());
+            }
+        }
+        return found;
+    }
+
+    /** How much was sought, in routes; a shared floor counts four. */
     int searched() {
-        return known.size();
+        return known.size() + 4 * shared.size();
+    }
+
+    /** How a shared floor was divided, for a set laid; empty where it has no shared part. */
+    List<SharedOutcome.Laid> divisions(List<PartChoice> parts, List<Option> set) {
+        List<SharedOutcome.Laid> out = new ArrayList<>();
+        for (int i = 0; i < set.size(); i++) {
+            if (shared.get(key(parts, set.subList(0, i + 1))) instanceof SharedOutcome.Laid laid) {
+                out.add(laid);
+            }
+        }
+        return out;
     }
 
     private static List<String> key(List<PartChoice> parts, List<Option> set) {
         List<String> out = new ArrayList<>();
         for (int i = 0; i < set.size(); i++) {
-            out.add(parts.get(i).part() + " " + set.get(i).cable().name());
+            out.add(parts.get(i).part() + " "
+                    + set.get(i).cables().stream().map(HeatingCable::name).toList());
         }
         return out;
     }

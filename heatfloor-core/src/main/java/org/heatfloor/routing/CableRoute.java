@@ -57,6 +57,22 @@ public record CableRoute(
         coldLeads = copies(coldLeads);
     }
 
+    /** The same route with its area, and with it the even spacing, in proportion to a share of a larger floor. */
+    CableRoute ofShare(double factor) {
+        return new CableRoute(
+                cable,
+                line,
+                coldLeads,
+                laidLength,
+                turns,
+                evenSpacing.multiply(factor),
+                capacity,
+                reachArea.multiply(factor),
+                coldShare,
+                farthest,
+                sleeved);
+    }
+
     /**
      * The centre line of the heating part.
      *

@@ -39,7 +39,7 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double
                 double at = before + site.jointLength;
                 double slack = length - site.bendRadius - at;
                 if (slack >= 0 && way.lengthMetres() + lost + at <= part.leadMetres) {
-                    Ends end = new Ends(way, run, at, slack, run == 0 && way.bit() == bit ? back(site, way) : 0);
+                    Ends end = new Ends(way, run, at, slack, run == 0 && way.bit() == bit ? back(part, way) : 0);
                     if (best == null || end.price(path, reversed) < best.price(path, reversed)) {
                         best = end;
                     }
@@ -52,8 +52,9 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double
         return best;
     }
 
-    private static double back(RouteSite site, LeadWays.Way way) {
-        double bend = way.along() == 0 ? 0 : 0.007 + site.bendRadius;
+    private static double back(Part part, LeadWays.Way way) {
+        RouteSite site = part.site;
+        double bend = way.along() == 0 ? 0 : part.trackMetres + 0.001 + site.bendRadius;
         double straight = Math.abs(way.along()) > 2 * site.pitch ? way.inMetres() : way.inMetres() / 2;
         return Math.max(0, Math.min(site.jointLength, straight - bend));
     }

@@ -23,6 +23,12 @@ final class Frame {
         return new Coordinate(origin.x + x * ux - y * uy, origin.y + x * uy + y * ux);
     }
 
+    /** Place of a junction by its number in a lattice of a width. */
+    Coordinate junction(int node, int width) {
+        int row = node / width;
+        return metres(node % width, row);
+    }
+
     double columnOf(Coordinate c) {
         return ((c.x - origin.x) * ux + (c.y - origin.y) * uy) / (pitchMetres * pitchMetres);
     }

@@ -2,6 +2,7 @@ package org.heatfloor.routing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.quantity.Si;
@@ -22,6 +23,7 @@ final class LeadWays {
 
     private static final double STEP_METRES = 0.01;
     private static final double TOUCH_METRES = 1e-3;
+    private static final double RAMP_METRES = 0.05;
 
     /**
      * One way to one junction.
@@ -45,18 +47,54 @@ final class LeadWays {
     private final double startPlace;
     private final int width;
     private final List<Way> ways;
+    /** Metres after which a lead lies on its track; zero where it goes straight to its turning-in. */
+    private final double rampMetres;
 
-    private LeadWays(Frame frame, Coordinate start, WallRing ring, double startPlace, int width, List<Way> ways) {
+    private LeadWays(
+            Frame frame,
+            Coordinate start,
+            WallRing ring,
+            double startPlace,
+            int width,
+            List<Way> ways,
+            double rampMetres) {
         this.frame = frame;
         this.start = start;
         this.ring = ring;
         this.startPlace = startPlace;
         this.width = width;
         this.ways = List.copyOf(ways);
+        this.rampMetres = rampMetres;
     }
 
     List<Way> ways() {
         return ways;
+    }
+
+    /** Some of the ways, drawn on a track beside those of other cables. */
+    LeadWays onTrack(Predicate<Way> kept) {
+        return new LeadWays(
+                frame,
+                start,
+                ring,
+                startPlace,
+                width,
+                ways.stream().filter(kept).toList(),
+                RAMP_METRES);
+    }
+
+    /** The wall from the start onwards, to a signed distance along it. */
+    LineString wall(double along) {
+        List<Coordinate> out = new ArrayList<>();
+        out.add(ring.point(startPlace));
+        out.addAll(ring.corners(startPlace, along, 0));
+        out.add(ring.point(startPlace + along));
+        return new GeometryFactory().createLineString(out.toArray(new Coordinate[0]));
+    }
+
+    /** Unit normal of the wall at the start, into the room. */
+    double[] inward() {
+        return ring.inward(startPlace);
     }
 
     /**
@@ -118,7 +156,7 @@ final class LeadWays {
                         longestMetres);
             }
         }
-        return new LeadWays(frame, start, ring, startPlace, lattice.width, ways);
+        return new LeadWays(frame, start, ring, startPlace, lattice.width, ways, 0);
     }
 
     private static void add(
@@ -213,6 +251,7 @@ final class LeadWays {
         List<Coordinate> out = new ArrayList<>();
         out.add(start.copy());
         if (Math.abs(way.along()) > 2 * frame.pitchMetres) {
+            ramp(way, offsetMetres, out);
             out.addAll(ring.corners(startPlace, way.along(), offsetMetres));
             double[] footIn = ring.inward(startPlace + way.along() - Math.signum(way.along()) * 1e-9);
             Coordinate unit = new Coordinate(
@@ -225,6 +264,16 @@ final class LeadWays {
         }
         out.add(frame.metres(x, y));
         return out;
+    }
+
+    /** Onto the track soon after the start, unless a corner of the wall comes first. */
+    private void ramp(Way way, double offsetMetres, List<Coordinate> out) {
+        double along = Math.signum(way.along()) * rampMetres;
+        if (rampMetres > 0 && ring.corners(startPlace, along, offsetMetres).isEmpty()) {
+            Coordinate wall = ring.point(startPlace + along);
+            double[] in = ring.inward(startPlace + along);
+            out.add(new Coordinate(wall.x + in[0] * offsetMetres, wall.y + in[1] * offsetMetres));
+        }
     }
 
     /** Whether a point of a lead must not be rounded; see {@link WallRing#roundsCorner}. */

@@ -9,6 +9,9 @@ final class Part {
     /** Rounding of a right-angle corner of radius 1 shortens the cable by 2 − π/2. */
     static final double CORNER = 2 - Math.PI / 2;
 
+    /** Greatest distance from the wall at which the leads of a single cable are drawn. */
+    static final double TRACK_METRES = 0.006;
+
     final RouteSite site;
     final Frame frame;
     final Lattice lattice;
@@ -27,7 +30,22 @@ final class Part {
     /** Least spacing in pitches, not rounded. */
     final double spacing;
 
+    /** Greatest distance of a lead along the wall from it. */
+    final double trackMetres;
+
     Part(RouteSite site, Frame frame, Lattice lattice, double area, LeadWays leads, double leadMetres) {
+        this(site, frame, lattice, area, leads, leadMetres, TRACK_METRES);
+    }
+
+    Part(
+            RouteSite site,
+            Frame frame,
+            Lattice lattice,
+            double area,
+            LeadWays leads,
+            double leadMetres,
+            double trackMetres) {
+        this.trackMetres = trackMetres;
         this.site = site;
         this.frame = frame;
         this.lattice = lattice;

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Lays a cable of fixed length in the channels of one connected part of the floor.
@@ -29,12 +30,12 @@ public final class Router {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    private final RouteSite site;
-    private final Frame frame;
-    private final Lattice whole;
-    private final List<Lattice> parts;
+    final RouteSite site;
+    final Frame frame;
+    final Lattice whole;
+    final List<Lattice> parts;
     /** Reach of each part, in pitch²; that of the untouched floor where cables lie already. */
-    private final double[] areas;
+    final double[] areas;
 
     private Router(RouteSite site, Frame frame, Lattice whole, List<Lattice> parts, double[] areas) {
         this.site = site;
@@ -51,7 +52,7 @@ public final class Router {
      * @return the router
      */
     public static Router of(RouteSite site) {
-        return prepared(site, List.of(), null);
+        return prepared(site, List.of(), List.of(), null);
     }
 
     /**
@@ -61,10 +62,23 @@ public final class Router {
      * @return the router
      */
     public Router avoiding(List<LineString> laid) {
-        return laid.isEmpty() ? this : prepared(site, laid, this);
+        return avoiding(laid, List.of());
     }
 
-    private static Router prepared(RouteSite site, List<LineString> laid, @Nullable Router base) {
+    /**
+     * The same site with cables and their cold leads on it; new cable keeps the least spacing from the heating cables and
+     * half of it from the leads.
+     *
+     * @param laid heating cables already placed, in metres
+     * @param leads cold leads already placed, in metres
+     * @return the router
+     */
+    public Router avoiding(List<LineString> laid, List<LineString> leads) {
+        return laid.isEmpty() && leads.isEmpty() ? this : prepared(site, laid, leads, this);
+    }
+
+    private static Router prepared(
+            RouteSite site, List<LineString> laid, List<LineString> leads, @Nullable Router base) {
         ChannelGrid grid = site.grid;
         int width = grid.columns();
         int height = grid.rows();
@@ -72,7 +86,9 @@ public final class Router {
         byte[] channels = new byte[free.length];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                free[y * width + x] = grid.isFree(x, y) && clearOf(laid, grid.junction(x, y), site.minSpacing);
+                free[y * width + x] = grid.isFree(x, y)
+                        && clearOf(laid, grid.junction(x, y), site.minSpacing)
+                        && clearOf(leads, grid.junction(x, y), site.minSpacing / 2);
             }
         }
         for (int v = 0; v < free.length; v++) {
@@ -239,27 +255,115 @@ public final class Router {
         return new RouteOutcome.Laid(drawn(part, cable, best, capacity));
     }
 
+    /**
+     * The greatest total length of several cables in a part, proved: the area over the spacing, less one spacing for each
+     * cable that ends anywhere.
+     *
+     * @param part number of the part
+     * @param cables the cables
+     * @return the bound
+     */
+    public Quantity<Length> capacity(int part, List<CableToLay> cables) {
+        return Amounts.metres(Sharing.capacityMetres(this, part, cables));
+    }
+
+    /**
+     * Lays several cables in one part, each on a piece of its own: the part is cut so that the pieces' areas are in
+     * proportion to the lengths, the pieces keep at least the least spacing between each other, and the cold leads lie
+     * beside each other along the wall.
+     *
+     * @param number number of the part
+     * @param cables the cables, two or more; their order says who lies beside whom
+     * @param effort how much work to spend on each route
+     * @param seed of the search; the same seed gives the same routes
+     * @return the routes, or why there are none
+     * @throws IllegalArgumentException if there are fewer than two cables
+     */
+    public SharedOutcome routeSeveral(int number, List<CableToLay> cables, Effort effort, long seed) {
+        Objects.requireNonNull(effort, "effort");
+        if (cables.size() < 2) {
+            throw new IllegalArgumentException("cables: " + cables.size() + " was given; two or more are expected");
+        }
+        return new Sharing(this, number, List.copyOf(cables), effort, seed).lay(number);
+    }
+
+    /**
+     * Lays a cable in a part so that it may be longer than stated: a cable that ends in the floor keeps free channel ahead
+     * of its end, where such a route is found.
+     *
+     * @param number number of the part
+     * @param cable the cable
+     * @param reserve by how much it may be longer
+     * @param effort how much work to spend on each route sought; there are at most two
+     * @param seed of the search; the same seed gives the same route
+     * @return the route, or why there is none; {@link #reserve} tells how much reserve it has
+     * @throws IllegalArgumentException if the reserve is negative
+     */
+    public RouteOutcome route(int number, CableToLay cable, Quantity<Length> reserve, Effort effort, long seed) {
+        return Reserved.route(this, number, cable, reserve, effort, seed);
+    }
+
+    /**
+     * Room for a route's cable to be longer than stated. Call it on the router of the floor with every other cable on it.
+     *
+     * @param route a route laid on this site
+     * @param wanted by how much the cable may be longer
+     * @return free channel ahead of its end, and U-turns that can be moved outwards
+     * @throws IllegalArgumentException if the length wanted is negative
+     */
+    public EndReserve reserve(CableRoute route, Quantity<Length> wanted) {
+        return new ReserveSearch(this, route).find(Si.notNegative("reserve", wanted, Units.METRE));
+    }
+
+    /**
+     * Lays a cable in a zone of a part and another one on the rest of it, as where a zone is wanted warmer or is switched
+     * for itself. The zone must touch the strip along a wall that the cold lead reaches; the rest must stay connected.
+     *
+     * @param number number of the part
+     * @param zone the zone, in metres; junctions on its edge belong to it
+     * @param inside the cable of the zone
+     * @param outside the cable of the rest
+     * @param effort how much work to spend on each route
+     * @param seed of the search; the same seed gives the same routes
+     * @return the two routes, each with its own even spacing, or why there are none
+     */
+    public SharedOutcome routeZone(
+            int number, Polygon zone, CableToLay inside, CableToLay outside, Effort effort, long seed) {
+        Objects.requireNonNull(effort, "effort");
+        return new Sharing(this, number, List.of(inside, outside), effort, seed).layZone(number, zone);
+    }
+
     private LeadWays leadWays(double longestMetres) {
+        return leadWays(whole, site.wallClearanceMetres, longestMetres);
+    }
+
+    LeadWays leadWays(Lattice lattice, double stripMetres, double longestMetres) {
         return LeadWays.of(
                 site.room.polygon(),
                 site.keepOuts,
                 frame,
-                whole,
+                lattice,
                 site.start,
-                site.wallClearanceMetres,
+                stripMetres,
                 site.minSpacing / 2,
                 longestMetres);
     }
 
     private CableRoute drawn(Part part, CableToLay cable, Candidate best, double capacity) {
-        double offset = Math.max(0, Math.min(0.006, site.wallClearanceMetres - site.minSpacing / 2));
+        double offset = Math.max(0, Math.min(Part.TRACK_METRES, site.wallClearanceMetres - site.minSpacing / 2));
+        return drawn(part, cable, best, capacity, offset / 3, offset);
+    }
+
+    /** A route found; of two leads the one that goes farther along the wall lies nearer to it. */
+    CableRoute drawn(
+            Part part, CableToLay cable, Candidate best, double capacity, double farOffset, double nearOffset) {
         List<LineString> leads = new ArrayList<>();
         boolean firstFarther = best.last == null
                 || Math.abs(best.first.way().along())
                         >= Math.abs(best.last.way().along());
-        leads.add(lead(part, best, best.first, false, best.movedFirst, firstFarther ? offset / 3 : offset));
+        leads.add(lead(part, best, best.first, false, best.movedFirst, firstFarther ? farOffset : nearOffset));
         if (best.last != null) {
-            leads.add(lead(part, best, best.last, true, best.movedLast, firstFarther ? offset : offset / 3));
+            leads.add(lead(part, best, best.last, true, best.movedLast, firstFarther ? nearOffset : farOffset));
         }
         double length = Si.in("cable length", cable.length(), Units.METRE);
         return new CableRoute(

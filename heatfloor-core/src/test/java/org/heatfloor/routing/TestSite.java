@@ -168,6 +168,10 @@ record TestSite(int width, int depth, int pitch, int spacing, int keepOuts, int 
                         7);
     }
 
+    Router router() {
+        return Router.of(site());
+    }
+
     RouteCheckReport check(List<CableRoute> routes) {
         return check(routes, List.of());
     }

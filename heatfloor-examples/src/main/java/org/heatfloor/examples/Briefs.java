@@ -37,6 +37,7 @@ final class Briefs {
                         cable.floorSensor()))
                 .catalogue(cable.catalogue())
                 .supply(file.supply());
+        cable.lengthTolerance().ifPresent(brief::lengthTolerance);
         file.keepOuts().forEach(brief::keepOut);
         file.doors().forEach(brief::door);
         file.priorityZones().forEach(brief::priorityZone);

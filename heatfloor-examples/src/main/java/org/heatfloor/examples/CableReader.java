@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
@@ -42,6 +43,8 @@ final class CableReader {
         Optional<Quantity<Length>> joint = s.quantityIfGiven("jointLength", Bounds.of(Units.MILLIMETRE, 0, 1_000));
         Optional<Quantity<Length>> height = s.quantityIfGiven("cableHeight", Bounds.of(Units.MILLIMETRE, 0, 100));
         boolean sensor = s.flag("floorSensor", true);
+        Optional<Quantity<Dimensionless>> tolerance =
+                s.quantityIfGiven("lengthTolerance", Bounds.of(Units.PERCENT, 0, 10));
         List<Section> entries = s.sections("catalogue", 1, 500);
         List<Optional<HeatingCable>> offers = RoomFileReader.each(entries, CableReader::offer);
         Set<String> names = new HashSet<>();
@@ -60,6 +63,7 @@ final class CableReader {
                 joint.orElse(Amounts.millimetres(100)),
                 height,
                 sensor,
+                tolerance,
                 RoomFileReader.present(offers)));
     }
 

@@ -82,6 +82,8 @@ final class PlanFile {
             set(part, "shortest", lengths.shortest());
             set(part, "longest", lengths.longest());
         }
+        ArrayNode options = node.putArray("options");
+        plan.options().forEach(option -> options.add(CableTable.row(option)));
         ArrayNode told = node.putArray("findings");
         findings.forEach(finding -> told.add(finding(finding)));
         return node;
@@ -118,6 +120,7 @@ final class PlanFile {
         set(resistance, "high", cable.rating().resistance().high());
         set(node, "power", cable.rating().power().nominal());
         set(node, "current", cable.rating().current().nominal());
+        node.set("endReserve", CableTable.reserve(cable.reserve(), wkt));
         cable.heat().ifPresent(heat -> node.set("heat", heat(heat)));
         return node;
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
 import org.heatfloor.area.KeepOut;
@@ -67,6 +68,7 @@ record RoomFile(
      * How cable is to be laid and what may be bought.
      *
      * @param cableHeight the cable's axis above the underside of the heated layer, where given
+     * @param lengthTolerance share of its length by which a cable may be longer or shorter than stated, where given
      */
     record Cable(
             TradeLength minSpacing,
@@ -77,6 +79,7 @@ record RoomFile(
             Quantity<Length> jointLength,
             Optional<Quantity<Length>> cableHeight,
             boolean floorSensor,
+            Optional<Quantity<Dimensionless>> lengthTolerance,
             List<HeatingCable> catalogue) {
 
         Cable {

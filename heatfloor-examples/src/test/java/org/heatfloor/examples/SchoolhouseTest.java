@@ -117,6 +117,7 @@ class SchoolhouseTest {
                         "roomHeat",
                         "takeoff",
                         "fittingLengths",
+                        "options",
                         "findings");
         assertThat(plan.get("format").textValue()).isEqualTo("plan/1");
         assertThat(keys(plan.get("lattice"))).containsExactlyInAnyOrder("origin", "angle");
@@ -133,6 +134,7 @@ class SchoolhouseTest {
                         "resistance",
                         "power",
                         "current",
+                        "endReserve",
                         "heat");
         assertThat(keys(cable.get("route")))
                 .containsExactlyInAnyOrder(
