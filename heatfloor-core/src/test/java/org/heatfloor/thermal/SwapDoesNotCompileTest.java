@@ -66,7 +66,11 @@ class SwapDoesNotCompileTest {
         String source = "import java.util.*; import javax.measure.Quantity; import javax.measure.quantity.Temperature;"
                 + " import org.heatfloor.quantity.*; import org.heatfloor.thermal.*;"
                 + " class Snippet { void run() { " + line + " } }";
-        String classPath = Stream.of(Climate.class, Quantity.class, NullMarked.class, Amounts.metres(1).getUnit().getClass())
+        String classPath = Stream.of(
+                        Climate.class,
+                        Quantity.class,
+                        NullMarked.class,
+                        Amounts.metres(1).getUnit().getClass())
                 .map(SwapDoesNotCompileTest::place)
                 .collect(Collectors.joining(File.pathSeparator));
         StringWriter said = new StringWriter();
