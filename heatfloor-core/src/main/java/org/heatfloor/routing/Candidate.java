@@ -73,10 +73,10 @@ final class Candidate {
             return null;
         }
         double excess = available(part, path, first, last, turns) - lengthMetres;
-        if (excess < 0) {
-            path.stretch((int) Math.ceil(-excess / pitch), !returns, random);
-        } else if (excess >= 2 * pitch) {
-            path.stretch(-(int) Math.floor(excess / pitch), false, random);
+        if (excess < -1e-6 * pitch) {
+            path.stretch((int) Math.ceil(-excess / pitch - 1e-6), !returns, random);
+        } else if (excess >= (2 - 1e-6) * pitch) {
+            path.stretch(-(int) Math.floor(excess / pitch + 1e-6), false, random);
         }
         Ends firstNow = Ends.of(part, path, false);
         Ends lastNow = returns ? Ends.of(part, path, true) : null;

@@ -38,9 +38,9 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double
                 double length = path.runLength(reversed ? path.runs() - 1 - run : run) * site.pitch;
                 double at = before + site.jointLength;
                 double slack = length - site.bendRadius - at;
-                if (slack >= 0 && way.lengthMetres() + lost + at <= part.leadMetres) {
+                if (slack >= -1e-9 && way.lengthMetres() + lost + at <= part.leadMetres + 1e-9) {
                     Ends end = new Ends(way, run, at, slack, run == 0 && way.bit() == bit ? back(part, way) : 0);
-                    if (best == null || end.price(path, reversed) < best.price(path, reversed)) {
+                    if (best == null || end.price(path, reversed) < best.price(path, reversed) - 1e-9) {
                         best = end;
                     }
                     break;

@@ -95,9 +95,15 @@ final class Search {
         return Candidate.of(part, path, returns, lengthMetres, random);
     }
 
+    /** A figure without the last digits, so that the same room in other units gives the same route. */
+    private static double steady(double figure) {
+        return Math.rint(figure * 1e6) / 1e6;
+    }
+
     /** Length an open route should have, in pitches, with one joint after a bend. */
     private double target() {
-        return (lengthMetres + (part.site.jointLength + part.site.bendRadius) * (returns ? 2 : 1)) / part.site.pitch;
+        return steady((lengthMetres + (part.site.jointLength + part.site.bendRadius) * (returns ? 2 : 1))
+                / part.site.pitch);
     }
 
     /** The target with what the chosen opening of the loop really takes. */
@@ -109,7 +115,7 @@ final class Search {
             metres += entry(walk, other, CoarseGrid.opposite(bit));
             gate = walk.grid.length(node, bit);
         }
-        return metres / part.site.pitch + gate;
+        return steady(metres / part.site.pitch) + gate;
     }
 
     private double entry(Walk walk, int node, int bit) {
@@ -125,7 +131,7 @@ final class Search {
 
     private List<Walk> starts(double closest, double widest, double leastShare) {
         Lattice lattice = part.lattice;
-        double even = part.area / (lengthMetres / part.site.pitch);
+        double even = steady(part.area / (lengthMetres / part.site.pitch));
         int least = part.leastGap();
         double low = Math.max(least, closest * even);
         double high = Math.max(least + 1, widest * even);
@@ -152,7 +158,7 @@ final class Search {
 
     private void loops(CoarseGrid grid, List<Walk> walks, double target) {
         boolean[] mayStart = mayStart(grid);
-        double rounding = Part.CORNER * part.site.bendRadius / part.site.pitch;
+        double rounding = steady(Part.CORNER * part.site.bendRadius / part.site.pitch);
         for (int offsets = 0; offsets < 4; offsets++) {
             for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
                 Walk walk = new Walk(grid, used, mayStart);
@@ -205,7 +211,7 @@ final class Search {
         if (bestNode < 0) {
             return false;
         }
-        double rounding = Part.CORNER * part.site.bendRadius / part.site.pitch;
+        double rounding = steady(Part.CORNER * part.site.bendRadius / part.site.pitch);
         walk.aim(target(walk, bestNode, bestBit), rounding, SLACK, PRICE);
         if (returns) {
             walk.lock(bestNode, walk.grid.step(bestNode, bestBit));
@@ -222,7 +228,7 @@ final class Search {
         double best = 50;
         for (LeadWays.Way way : part.waysAt.get(node)) {
             double entry = way.bit() == left ? 0 : way.bit() == CoarseGrid.opposite(left) ? 50 : 1;
-            best = Math.min(best, entry + 0.3 * way.lengthMetres());
+            best = Math.min(best, entry + steady(0.3 * way.lengthMetres()));
         }
         return best - (walk.used[v] == 5 || walk.used[v] == 10 ? 0 : 1);
     }
