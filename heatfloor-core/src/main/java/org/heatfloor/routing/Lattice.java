@@ -135,6 +135,60 @@ final class Lattice {
         return Math.max(0, Math.min(value, most));
     }
 
+    /**
+     * The largest part in which two runs fit side by side: the nodes of free squares of the given side, as far as such squares
+     * overlap one another along a side.
+     *
+     * @param side of the squares, in pitches
+     */
+    Lattice wideEnough(int side) {
+        boolean[] kept = new boolean[free.length];
+        byte[] bits = new byte[free.length];
+        for (int y = 0; y + side < height; y++) {
+            for (int x = 0; x + side < width; x++) {
+                if (freeSquare(x, y, side)) {
+                    keepSquare(kept, bits, x, y, side);
+                }
+            }
+        }
+        Lattice wide = new Lattice(width, height, kept, bits);
+        int[] numbers = parts(width, height, kept, bits);
+        int[] sizes = new int[free.length + 1];
+        int largest = 0;
+        for (int n : numbers) {
+            if (n >= 0 && ++sizes[n] > sizes[largest]) {
+                largest = n;
+            }
+        }
+        return wide.part(numbers, largest);
+    }
+
+    private boolean freeSquare(int x, int y, int side) {
+        for (int t = 0; t <= side; t++) {
+            if (!freeRun(x, y + t, x + side, y + t) || !freeRun(x + t, y, x + t, y + side)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void keepSquare(boolean[] kept, byte[] bits, int x, int y, int side) {
+        for (int j = y; j <= y + side; j++) {
+            for (int i = x; i <= x + side; i++) {
+                int v = j * width + i;
+                kept[v] = true;
+                if (i < x + side) {
+                    bits[v] |= EAST;
+                    bits[v + 1] |= WEST;
+                }
+                if (j < y + side) {
+                    bits[v] |= NORTH;
+                    bits[v + width] |= SOUTH;
+                }
+            }
+        }
+    }
+
     /** Numbers of the connected part each free node belongs to, largest part first; -1 for blocked nodes. */
     static int[] parts(int width, int height, boolean[] free, byte[] channels) {
         int[] part = new int[free.length];

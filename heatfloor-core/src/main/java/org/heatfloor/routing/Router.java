@@ -256,6 +256,20 @@ public final class Router {
     }
 
     /**
+     * The longest cable that can lie where two runs fit side by side: the same bound on the floor that rows can reach. A
+     * cable with a free end may end in a place only one run wide, and be a little longer than this.
+     *
+     * @param part number of the part
+     * @param conductors 1 for a cable that comes back, 2 for one that ends anywhere
+     * @return the bound; at most {@link #capacity(int, int)}
+     */
+    public Quantity<Length> rowCapacity(int part, int conductors) {
+        Lattice rows = parts.get(part).wideEnough(site.spacingPitches());
+        double area = Math.min(areas[part], rows.unionOfSquares(site.minSpacing / site.pitch));
+        return Amounts.metres(Part.capacityMetres(site, rows, area, conductors == 1));
+    }
+
+    /**
      * The greatest total length of several cables in a part, proved: the area over the spacing, less one spacing for each
      * cable that ends anywhere.
      *

@@ -102,8 +102,8 @@ final class Search {
 
     /** Length an open route should have, in pitches, with one joint after a bend. */
     private double target() {
-        return steady((lengthMetres + (part.site.jointLength + part.site.bendRadius) * (returns ? 2 : 1))
-                / part.site.pitch);
+        return steady(
+                (lengthMetres + (part.site.jointLength + part.site.bendRadius) * (returns ? 2 : 1)) / part.site.pitch);
     }
 
     /** The target with what the chosen opening of the loop really takes. */
