@@ -46,20 +46,19 @@ final class StripWays {
         return complete;
     }
 
+    /** Tries only lengths that leave a rest the pieces after can make up, so that every path ends in a way. */
     private void add(int[] lengths, int at, int rest) {
         int after = lengths.length - at - 1;
-        int least = anyOrder && at > 0 ? lengths[at - 1] : shortest;
-        int greatest = Math.min(stockLength, rest - after * least);
-        if (after == 0) {
-            if (rest >= least && rest <= stockLength) {
-                lengths[at] = rest;
-                keep(lengths);
-            }
-            return;
-        }
+        int before = anyOrder && at > 0 ? lengths[at - 1] : shortest;
+        int least = Math.max(before, rest - after * stockLength);
+        int greatest = Math.min(stockLength, anyOrder ? rest / (after + 1) : rest - after * shortest);
         for (int length = least; length <= greatest && complete; length++) {
             lengths[at] = length;
-            add(lengths, at + 1, rest - length);
+            if (after == 0) {
+                keep(lengths);
+            } else {
+                add(lengths, at + 1, rest - length);
+            }
         }
     }
 

@@ -2,6 +2,7 @@ package org.heatfloor.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -12,6 +13,7 @@ import org.heatfloor.grid.MembraneStock.Kind;
 import org.heatfloor.grid.StudLattice;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 
 /** The search against every cut in strips there is, on floors of a few cells. */
@@ -61,5 +63,45 @@ class StripCutProperties {
         assertThat(cut.stockCount()).isEqualTo(least);
         assertThat(cut.stripBound()).isBetween(cut.lowerBound(), least);
         assertThat(cut.isLeastInStrips()).as("the budget lasts on small floors").isTrue();
+    }
+
+    private static StripCutter.Piece strip(int length) {
+        return new StripCutter.Piece(FloorRegions.rectangle(0, 0, length, 4), 0, 0, length, 4, true);
+    }
+
+    /** Counted apart: ordered falls of the length into the fewest parts and one more, a rectangle's taken once. */
+    @Property(tries = 100)
+    void theWaysToCutAStripAreThoseThereAre(
+            @ForAll @IntRange(min = 1, max = 40) int length, @ForAll @IntRange(min = 4, max = 15) int stockLength) {
+        int fewest = (length + stockLength - 1) / stockLength;
+        int expected = fewest == 1 ? 1 : 0;
+        for (int count = Math.max(2, fewest); count <= fewest + 1; count++) {
+            expected += partitions(length, count, StripCutter.shortest(stockLength), stockLength);
+        }
+        StripWays ways = StripWays.of(strip(length), stockLength, 1_000_000);
+        assertThat(ways.ways()).hasSize(expected);
+        assertThat(ways.ways())
+                .allSatisfy(w -> assertThat(Arrays.stream(w).sum()).isEqualTo(length));
+    }
+
+    private static int partitions(int length, int count, int least, int most) {
+        if (count == 0) {
+            return length == 0 ? 1 : 0;
+        }
+        int ways = 0;
+        for (int first = least; first <= Math.min(most, length); first++) {
+            ways += partitions(length - first, count - 1, first, most);
+        }
+        return ways;
+    }
+
+    /** A long strip of short stock has more ways than could ever be tried: the search keeps as many as asked, and ends. */
+    @Test
+    void aLongStripOfShortStockHasMoreWaysThanAreKept() {
+        StripWays ways = StripWays.of(strip(300), 13, 400);
+        assertThat(ways.ways()).hasSize(400);
+        assertThat(ways.isComplete()).isFalse();
+        StripWays tight = StripWays.of(strip(12 * 24 + 1), 12, 400);
+        assertThat(tight.ways()).hasSize(400);
     }
 }
