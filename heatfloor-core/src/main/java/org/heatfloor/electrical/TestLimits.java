@@ -246,16 +246,17 @@ public record TestLimits(
      *
      * @param temperature temperature of the floor
      * @return the band, empty where there is no sensor
-     * @throws IllegalArgumentException if the sensor's range ends within the tolerance around the temperature
+     * @throws IllegalArgumentException if the temperature lies outside the sensor's range
      */
     public Optional<Band<ElectricResistance>> sensorBand(Quantity<Temperature> temperature) {
         double celsius = Si.in("temperature", temperature, Units.CELSIUS);
         double kelvins = Si.in("sensor tolerance", sensorTolerance, Units.KELVIN_DIFFERENCE);
         return sensorCurve.map(curve -> {
-            Quantity<ElectricResistance> cold = curve.resistanceAt(Amounts.celsius(celsius - kelvins));
-            Quantity<ElectricResistance> warm = curve.resistanceAt(Amounts.celsius(celsius + kelvins));
-            boolean falls = Si.in("cold", cold, Units.OHM) > Si.in("warm", warm, Units.OHM);
-            return new Band<>(falls ? warm : cold, curve.resistanceAt(temperature), falls ? cold : warm);
+            SensorKernel kernel = SensorKernel.of(curve);
+            double cold = kernel.ohms(celsius - kelvins);
+            double warm = kernel.ohms(celsius + kelvins);
+            double nominal = Si.in("sensor", curve.resistanceAt(temperature), Units.OHM);
+            return Band.of(Math.min(cold, warm), nominal, Math.max(cold, warm), Units.OHM);
         });
     }
 

@@ -188,8 +188,32 @@ class ElectricalChapterTest {
                     .text();
             assertThat(chapter).contains(source.substring("NEC 2011, ".length()) + " | – | – |");
         }
+        everyClauseOfTheMapIsARule();
         assertThat(Alloy.all()).hasSize(11);
         assertThat(chapter).contains("`Alloy` has eleven");
+    }
+
+    /** Each cell of the chapter's table of editions stands in a rule of its edition. */
+    private void everyClauseOfTheMapIsARule() {
+        String[] editions = {"NEC 2011", "NEC 2020", "NEC 2023"};
+        int cells = 0;
+        for (String line : chapter.substring(chapter.indexOf("| topic | NEC 2011")).lines().skip(2).toList()) {
+            if (!line.startsWith("|")) {
+                break;
+            }
+            String[] row = line.split(" *\\| *");
+            for (int i = 0; i < 3; i++) {
+                String cell = row[i + 2];
+                if (cell.equals("–") || cell.equals("may leave")) {
+                    continue;
+                }
+                assertThat(ElectricalCode.of(editions[i]).rules().values())
+                        .as("%s: %s", editions[i], line)
+                        .anySatisfy(rule -> assertThat(rule.source().text()).contains(cell));
+                cells++;
+            }
+        }
+        assertThat(cells).isGreaterThan(40);
     }
 
     @Test

@@ -69,6 +69,9 @@ class SourcesTest {
             additional protection by a residual current device
             carries the circuit
             is overloaded
+            is rated too low for a means of disconnection
+            switches 1 A of heating
+            may open the
             is not rated for the supply voltage
             does not serve as the means of disconnection
             licensed electrician
