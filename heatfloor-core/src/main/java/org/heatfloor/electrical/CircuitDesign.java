@@ -76,7 +76,7 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
      * @param cables the cables, 1 to 100; the same name may occur more than once
      * @param details what else is known
      * @return circuits and findings
-     * @throws IllegalArgumentException if there are no cables or more than 100, or the cold leads' conductor is in no table
+     * @throws IllegalArgumentException if there are no cables or more than 100
      */
     public static CircuitDesign of(Supply supply, List<HeatingCable> cables, InstallationDetails details) {
         if (cables.isEmpty() || cables.size() > 100) {

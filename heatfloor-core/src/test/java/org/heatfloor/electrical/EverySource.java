@@ -66,6 +66,14 @@ final class EverySource {
                 .findings());
         all.addAll(CircuitDesign.of(usual, List.of(cable, cable), small).findings());
         ConductorSize lead = ConductorSize.of(code.isNec() ? "14 AWG" : "1 mm²");
+        all.addAll(CircuitDesign.of(
+                        usual,
+                        List.of(cable),
+                        InstallationDetails.builder()
+                                .coldLeadConductor(ConductorSize.of("1 mm²"))
+                                .box(Amounts.of(20, Units.CUBIC_INCH), false)
+                                .build())
+                .findings());
         for (RoomUse use : RoomUse.values()) {
             for (Embedding embedding : Embedding.values()) {
                 for (boolean bad : new boolean[] {true, false}) {

@@ -102,6 +102,7 @@ class SourcesTest {
             the contents fit the box
             the contents need
             are lost in the cold lead
+            the fill of the box is not judged
             not judged, because not given
             never joined in series
             different rated voltages
