@@ -85,7 +85,9 @@ public record CableGroup(
             findings.add(refusal(cables, powers));
         }
         if (!series
-                && cables.stream().anyMatch(cable -> Math.abs(cable.volts() / cables.get(0).volts() - 1) > SAME)) {
+                && cables.stream()
+                        .anyMatch(
+                                cable -> Math.abs(cable.volts() / cables.get(0).volts() - 1) > SAME)) {
             findings.add(Finding.of(
                     Severity.ERROR,
                     "cable group",

@@ -67,9 +67,8 @@ final class CircuitFindings {
             return;
         }
         SupplyTolerance usual = SupplyTolerance.of(supply.code());
-        double most = CircuitSizing.amperes(circuit.current())
-                * usual.highFactor()
-                / ResistanceTolerance.USUAL.lowFactor();
+        double most =
+                CircuitSizing.amperes(circuit.current()) * usual.highFactor() / ResistanceTolerance.USUAL.lowFactor();
         double held = CircuitSizing.amperes(circuit.protectiveDevice().get())
                 * supply.code().limit(RuleTopic.DEVICE_HOLDS, Units.ONE);
         if (most > held * (1 + SLACK)) {

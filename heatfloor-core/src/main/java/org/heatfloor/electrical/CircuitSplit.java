@@ -47,8 +47,8 @@ final class CircuitSplit {
                 .sorted(Comparator.comparingDouble((Integer i) -> -loads[i]).thenComparing(i -> i))
                 .mapToInt(i -> i)
                 .toArray();
-        CircuitSplit split =
-                new CircuitSplit(Arrays.stream(falling).mapToDouble(i -> loads[i]).toArray(), capacityAmperes);
+        CircuitSplit split = new CircuitSplit(
+                Arrays.stream(falling).mapToDouble(i -> loads[i]).toArray(), capacityAmperes);
         split.place(0, 0);
         List<List<Integer>> circuits = new ArrayList<>();
         for (int circuit = 0; circuit < split.bestCount; circuit++) {

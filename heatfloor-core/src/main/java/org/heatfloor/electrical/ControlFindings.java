@@ -21,8 +21,7 @@ final class ControlFindings {
 
     private static Optional<Finding> ratedToDisconnect(
             ElectricalCode code, Circuit circuit, ControlDevice device, CodeRule rule) {
-        double least = CircuitSizing.amperes(circuit.current())
-                * code.limit(RuleTopic.DISCONNECTION_RATING, Units.ONE);
+        double least = CircuitSizing.amperes(circuit.current()) * code.limit(RuleTopic.DISCONNECTION_RATING, Units.ONE);
         return device.amperes() >= least * (1 - 1e-9)
                 ? Optional.empty()
                 : Optional.of(Finding.of(

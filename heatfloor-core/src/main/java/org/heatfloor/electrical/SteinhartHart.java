@@ -118,12 +118,10 @@ public record SteinhartHart(double a, double b, double c) implements SensorCurve
     }
 
     SensorKernel kernel() {
-        return new SensorKernel(
-                celsius -> ohms(a, b, c, celsius),
-                ohms -> {
-                    double ln = Math.log(ohms);
-                    return 1 / (a + b * ln + c * ln * ln * ln) - SensorRange.ZERO_CELSIUS;
-                });
+        return new SensorKernel(celsius -> ohms(a, b, c, celsius), ohms -> {
+            double ln = Math.log(ohms);
+            return 1 / (a + b * ln + c * ln * ln * ln) - SensorRange.ZERO_CELSIUS;
+        });
     }
 
     @Override

@@ -85,11 +85,11 @@ final class SupplyFindings {
                         + QuantityText.number(sharing.capacityAmperes(), 1) + " A of heating; the cables need "
                         + QuantityText.number(total, 1) + " A and are shared over "
                         + sharing.shares().size() + " circuits"
-                        + (control.isPresent() ? ", each with such a control of its own; a contactor could take more" : ""),
+                        + (control.isPresent()
+                                ? ", each with such a control of its own; a contactor could take more"
+                                : ""),
                 Amounts.amperes(total),
                 Amounts.of(sharing.capacityAmperes(), Units.AMPERE),
-                control.isPresent()
-                        ? ControlFindings.RATING
-                        : supply.code().source(RuleTopic.CONTINUOUS_LOAD_DEVICE));
+                control.isPresent() ? ControlFindings.RATING : supply.code().source(RuleTopic.CONTINUOUS_LOAD_DEVICE));
     }
 }

@@ -197,7 +197,10 @@ class ElectricalChapterTest {
     private void everyClauseOfTheMapIsARule() {
         String[] editions = {"NEC 2011", "NEC 2020", "NEC 2023"};
         int cells = 0;
-        for (String line : chapter.substring(chapter.indexOf("| topic | NEC 2011")).lines().skip(2).toList()) {
+        for (String line : chapter.substring(chapter.indexOf("| topic | NEC 2011"))
+                .lines()
+                .skip(2)
+                .toList()) {
             if (!line.startsWith("|")) {
                 break;
             }
@@ -228,6 +231,22 @@ class ElectricalChapterTest {
                 "%d faulty series, %d of them within the detectable range: %d in their class",
                 tally.cases(), tally.detectable(), tally.named());
         prints("Beyond that range: %d in a wrong class", tally.wrong().size());
+    }
+
+    @Test
+    void displaysAreAsPrinted() {
+        prints("Of %d good cables", MeterDisplayTest.CABLES);
+        for (double ohms : new double[] {4, 7.2, 14.4, 40}) {
+            HeatingCable cable = MeterDisplayTest.ofOhms(ohms);
+            SimulatedFault none = new SimulatedFault.None();
+            TestLimits share = FaultCases.limits("CuNi44");
+            TestLimits digits = MeterDisplayTest.withDisplay(cable);
+            prints(
+                    "| %.1f Ω | %d | %d |",
+                    ohms,
+                    MeterDisplayTest.not(CableFault.NONE, none, cable, share),
+                    MeterDisplayTest.not(CableFault.NONE, none, cable, digits));
+        }
     }
 
     @Test

@@ -215,7 +215,8 @@ class ElectricalProperties {
     /** On the very limit, where the last digit of a conversion would turn the verdict. */
     @Property(tries = TRIES)
     void unitsLeaveVerdictsOnTheLimitUnchanged(
-            @ForAll @DoubleRange(min = 1, max = 30) double metres, @ForAll @DoubleRange(min = 1, max = 15) double load) {
+            @ForAll @DoubleRange(min = 1, max = 30) double metres,
+            @ForAll @DoubleRange(min = 1, max = 15) double load) {
         // 54 W/m in concrete (NEC 2011) and 5 % of the voltage (IEC 60364).
         HeatingCable hot = Cables.twin("hot", metres, 54 * metres, 240);
         Supply nec = Cables.supply("NEC 2011", 240, 5, "4 AWG");
@@ -231,7 +232,8 @@ class ElectricalProperties {
         assertThat(verdicts(CircuitDesign.of(feet, List.of(inFeet(far)))))
                 .isEqualTo(verdicts(CircuitDesign.of(iec, List.of(far))));
         double capacitance = 9e-3 / (2 * Math.PI * 50 * 400 * 230);
-        assertThat(LeakageBudget.of(iec, List.of(inFeet(far)), Amounts.of(capacitance * 1e12, Units.PICOFARAD_PER_METRE))
+        assertThat(LeakageBudget.of(
+                                iec, List.of(inFeet(far)), Amounts.of(capacitance * 1e12, Units.PICOFARAD_PER_METRE))
                         .findings()
                         .get(0)
                         .severity())

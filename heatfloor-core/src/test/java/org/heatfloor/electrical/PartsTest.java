@@ -83,8 +83,10 @@ class PartsTest {
     @CsvSource({"IEC 60364, 5.9, true", "IEC 60364, 5.8, false", "BS 7671:2018, 5.9, true", "NEC 2023, 12, false"})
     void stackedTolerancesMayOpenADevice(String code, double load, boolean said) {
         CircuitDesign design = CircuitDesign.of(
-                Cables.supply(code, code.startsWith("NEC") ? 240 : 230, 10, code.startsWith("NEC") ? "12 AWG" : "2.5 mm²"),
-                List.of(Cables.twin("c", 200, load * (code.startsWith("NEC") ? 240 : 230), code.startsWith("NEC") ? 240 : 230)));
+                Cables.supply(
+                        code, code.startsWith("NEC") ? 240 : 230, 10, code.startsWith("NEC") ? "12 AWG" : "2.5 mm²"),
+                List.of(Cables.twin(
+                        "c", 200, load * (code.startsWith("NEC") ? 240 : 230), code.startsWith("NEC") ? 240 : 230)));
         assertThat(design.findings().stream().anyMatch(f -> f.message().contains("may open the")))
                 .isEqualTo(said);
     }
@@ -113,7 +115,11 @@ class PartsTest {
 
     private static int firstFit(double[] loads, double capacity) {
         List<Double> sums = new java.util.ArrayList<>();
-        for (double load : java.util.Arrays.stream(loads).map(l -> -l).sorted().map(l -> -l).toArray()) {
+        for (double load : java.util.Arrays.stream(loads)
+                .map(l -> -l)
+                .sorted()
+                .map(l -> -l)
+                .toArray()) {
             int i = 0;
             while (i < sums.size() && sums.get(i) + load > capacity) {
                 i++;

@@ -43,9 +43,8 @@ class PlanInstallationTest {
     void aCableIsJudgedForTheFloorItLiesIn() {
         Plan concrete = hot(InstallationDetails.NONE);
         assertThat(concrete.status()).isEqualTo(Plan.Status.IMPOSSIBLE);
-        assertThat(concrete.findings())
-                .filteredOn(Finding::isError)
-                .anySatisfy(f -> assertThat(f.message()).contains("limit for cable in concrete"));
+        assertThat(concrete.findings()).filteredOn(Finding::isError).anySatisfy(f -> assertThat(f.message())
+                .contains("limit for cable in concrete"));
         Plan covering = hot(InstallationDetails.builder()
                 .embedding(Embedding.FLOOR_COVERING)
                 .build());
@@ -75,19 +74,19 @@ class PlanInstallationTest {
 
     @Test
     void cablesOfAFloorShareThermostatsWithinTheirRating() {
-        Brief.Builder room =
-                SmallRooms.bare(3000, 2400).catalogue(List.of(Schoolrooms.k(11.2), Schoolrooms.k(12.5), Schoolrooms.k(14)));
+        Brief.Builder room = SmallRooms.bare(3000, 2400)
+                .catalogue(List.of(Schoolrooms.k(11.2), Schoolrooms.k(12.5), Schoolrooms.k(14)));
         Plan one = Planner.plan(room.build(), Effort.QUICK);
         assertThat(one.status()).isEqualTo(Plan.Status.COMPLETE);
         assertThat(one.circuits()).hasSize(1);
         Circuit circuit = one.circuits().get(0);
         assertThat(circuit.cables()).hasSizeGreaterThan(2);
         PlannedCable densest = one.cables().stream()
-                .max(java.util.Comparator.comparingDouble(c -> -Si.in("s", c.route().evenSpacing(), Units.METRE)))
+                .max(java.util.Comparator.comparingDouble(
+                        c -> -Si.in("s", c.route().evenSpacing(), Units.METRE)))
                 .orElseThrow();
-        assertThat(one.findings())
-                .anySatisfy(f -> assertThat(f.message())
-                        .contains("share one thermostat", "connect that of " + densest.name() + ","));
+        assertThat(one.findings()).anySatisfy(f -> assertThat(f.message())
+                .contains("share one thermostat", "connect that of " + densest.name() + ","));
         double total = Si.in("current", circuit.current(), Units.AMPERE);
         Plan two = Planner.plan(
                 room.installation(InstallationDetails.builder()

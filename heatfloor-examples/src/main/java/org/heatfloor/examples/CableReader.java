@@ -134,9 +134,7 @@ final class CableReader {
     /** A size the library knows and the code has figures for. */
     private static Optional<ConductorSize> conductor(Section s, Optional<ElectricalCode> code) {
         Optional<ConductorSize> size = size(s, "conductor", sizes(code));
-        if (size.isPresent()
-                && code.isPresent()
-                && !code.get().conductorSizes().contains(size.get())) {
+        if (size.isPresent() && code.isPresent() && !code.get().conductorSizes().contains(size.get())) {
             s.fault(
                     "conductor",
                     Fault.quoted(size.get().toString()),

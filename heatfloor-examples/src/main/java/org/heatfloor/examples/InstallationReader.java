@@ -79,8 +79,7 @@ final class InstallationReader {
         boolean disconnects = s.flag("disconnects", false);
         Optional<WetRoomZone> zone = s.choiceIfGiven("zone", ZONES);
         return s.build(() -> new Control(
-                new ControlDevice(
-                        name.orElse("thermostat"), current.orElseThrow(), voltage.orElseThrow(), disconnects),
+                new ControlDevice(name.orElse("thermostat"), current.orElseThrow(), voltage.orElseThrow(), disconnects),
                 zone));
     }
 
@@ -104,7 +103,10 @@ final class InstallationReader {
         for (JsonNode word : list.get()) {
             CablePlace place = word.isTextual() ? PLACES.get(word.textValue()) : null;
             if (place == null || places.contains(place)) {
-                s.fault("places", JsonText.kind(word) + (place == null ? "" : " a second time"), expected + ", each once");
+                s.fault(
+                        "places",
+                        JsonText.kind(word) + (place == null ? "" : " a second time"),
+                        expected + ", each once");
             } else {
                 places.add(place);
             }

@@ -74,8 +74,7 @@ class RoomFilesChapterTest {
     /** Without the installation the plan names what it could not judge; with it nothing is left. */
     @Test
     void theInstallationShownIsJudgedInFull() throws Exception {
-        String told =
-                with(block(1)).replace("\"coldLead\": \"3 m\"}", "\"coldLead\": \"3 m\", \"screen\": true}");
+        String told = with(block(1)).replace("\"coldLead\": \"3 m\"}", "\"coldLead\": \"3 m\", \"screen\": true}");
         assertThat(unchecked(sample())).singleElement().asString().contains("thermostat", "screen", "leakage");
         assertThat(unchecked(told)).isEmpty();
     }
@@ -91,8 +90,7 @@ class RoomFilesChapterTest {
 
     @Test
     void everyKeyOfTheInstallationIsRead() throws Exception {
-        RoomFile room = RoomFileReader.read(write(with(block(1)
-                .replaceFirst(
+        RoomFile room = RoomFileReader.read(write(with(block(1).replaceFirst(
                         "\\}\\s*$",
                         ", \"embedding\": \"floor-covering\", \"leadColour\": \"red\", \"panelSet\": true,"
                                 + " \"earthedMesh\": \"20 mm\", \"box\": {\"volume\": \"21 in³\", \"clamps\": true},"
