@@ -73,7 +73,7 @@ final class CircuitSplit {
         long large = Arrays.stream(loads)
                 .filter(load -> 2 * load > capacity * (1 + SLACK))
                 .count();
-        return (int) Math.max(large, Math.ceil(sum / capacity * (1 - 2 * SLACK)));
+        return Math.max((int) large, (int) Math.ceil(sum / capacity * (1 - 2 * SLACK)));
     }
 
     // The first descent is first-fit decreasing, so that there is a good answer however soon the steps run out.
