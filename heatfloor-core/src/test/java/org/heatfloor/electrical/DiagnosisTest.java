@@ -120,11 +120,11 @@ class DiagnosisTest {
         }
     }
 
-    private static TestLimits plain() {
+    static TestLimits plain() {
         return FaultCases.limits("CuNi44");
     }
 
-    private static MeterTest good(TestStage stage) {
+    static MeterTest good(TestStage stage) {
         return MeterTest.at(stage, Amounts.celsius(20))
                 .withConductor(Reading.of(Amounts.ohms(152.7)))
                 .withInsulation(Reading.above(Amounts.of(999, Units.MEGAOHM)));
@@ -213,7 +213,7 @@ class DiagnosisTest {
                         .toList());
     }
 
-    private static Reading sensorAt20() {
+    static Reading sensorAt20() {
         return Reading.of(plain().sensorCurve().orElseThrow().resistanceAt(Amounts.celsius(20)));
     }
 
@@ -373,72 +373,7 @@ class DiagnosisTest {
         assertThat(mayBeCovered(first, nicked, again)).isFalse();
     }
 
-    /** Damp insulation is dried and measured again before the tile; under fresh mortar it may be low and pass. */
-    @Test
-    void fallenInsulationIsNotCovered() {
-        MeterTest good = good(TestStage.OUT_OF_THE_BOX)
-                .withScreen(Reading.of(Amounts.ohms(0.5)))
-                .withSensor(sensorAt20());
-        Reading damp = Reading.of(Amounts.of(1.2, Units.MEGAOHM));
-        MeterTest fixed = at(TestStage.FIXED_ON_MEMBRANE, good);
-        assertThat(mayBeCovered(good, fixed.withInsulation(damp))).isFalse();
-        assertThat(mayBeCovered(good, fixed.withInsulation(damp), fixed)).isTrue();
-        assertThat(mayBeCovered(good, fixed, fixed.withInsulation(damp))).isFalse();
-        TestSeries wet = TestSeries.of(
-                FaultCases.cable(),
-                plain(),
-                List.of(
-                        good,
-                        fixed,
-                        at(TestStage.AFTER_COVERING, good).withInsulation(damp),
-                        at(TestStage.BEFORE_ENERGISING, good).withInsulation(damp)));
-        assertThat(wet.diagnosis().fault()).isEqualTo(CableFault.INSULATION_FALLING);
-        assertThat(wet.mayBeEnergised()).isTrue();
-    }
-
-    private static MeterTest at(TestStage stage, MeterTest like) {
-        return new MeterTest(
-                stage,
-                like.ambient(),
-                like.conductor(),
-                like.insulation(),
-                like.screen(),
-                like.sensor(),
-                like.insulationVoltage());
-    }
-
-    /** A reading below that of the cold leads leaves nothing of the core, not less than nothing. */
-    @Test
-    void aTouchWithinTheColdLeadIsNoNegativeLength() {
-        Diagnosis touching = TestSeries.of(
-                        FaultCases.cable(),
-                        plain().withColdLeads(Amounts.ohms(2)),
-                        List.of(MeterTest.at(TestStage.OUT_OF_THE_BOX, Amounts.celsius(20))
-                                .withConductor(Reading.of(Amounts.ohms(1)))))
-                .diagnosis();
-        assertThat(touching.fault()).isEqualTo(CableFault.WRONG_CABLE_OR_SHORT);
-        assertThat(touching.message()).contains("about 0 m").doesNotContain("-");
-    }
-
-    @Test
-    void aColdSiteIsJudgedToTheEndOfTheSensorsCurve() {
-        TestLimits wide = new TestLimits(
-                plain().tolerance(),
-                plain().core(),
-                plain().coldLeads(),
-                plain().insulationLeast(),
-                plain().insulationSource(),
-                plain().insulationWatch(),
-                plain().screenMost(),
-                plain().sensorCurve(),
-                Amounts.kelvins(20),
-                plain().meterAccuracy(),
-                plain().testVoltage(),
-                plain().factoryReading());
-        assertThat(wide.sensorBand(Amounts.celsius(-40))).isPresent();
-    }
-
-    private static boolean mayBeCovered(MeterTest... tests) {
+    static boolean mayBeCovered(MeterTest... tests) {
         return TestSeries.of(FaultCases.cable(), plain(), List.of(tests)).mayBeCovered();
     }
 
