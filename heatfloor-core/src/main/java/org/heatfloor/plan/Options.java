@@ -77,9 +77,10 @@ final class Options {
         if (thick.isPresent()) {
             return option(cable, length, spacing, Option.Verdict.NOT_FIT, thick.orElseThrow());
         }
-        Optional<Finding> fault = CircuitDesign.of(brief.supply, List.of(cable)).findings().stream()
-                .filter(Finding::isError)
-                .findFirst();
+        Optional<Finding> fault =
+                CircuitDesign.of(brief.supply, List.of(cable), brief.installation()).findings().stream()
+                        .filter(Finding::isError)
+                        .findFirst();
         if (fault.isPresent()) {
             return option(
                     cable,
