@@ -65,7 +65,8 @@ public final class LatticeRoute {
         double r = room.bendRadius();
         double at = room.jointLength() + (straight ? 0 : r);
         double excess = length() * room.pitch() - at - CORNER * r * turns() - room.cableLength();
-        double back = straight ? Math.max(0, Math.min(room.jointLength(), entry.in() - (entry.along() < 1e-6 ? 0 : r))) : 0;
+        double back =
+                straight ? Math.max(0, Math.min(room.jointLength(), entry.in() - (entry.along() < 1e-6 ? 0 : r))) : 0;
         double tail = Math.min(Math.max(0, excess), runLength(runs() - 1) * room.pitch() - r);
         double moved = Math.max(0, excess) - tail;
         double slack = runLength(leadRuns) * room.pitch() - r - at;
@@ -219,8 +220,8 @@ public final class LatticeRoute {
         LineString ring = room.floor().room().polygon().getExteriorRing();
         LengthIndexedLine places = new LengthIndexedLine(ring);
         double start = places.project(room.floor().start().getCoordinate());
-        double foot = places.project(
-                new Coordinate(first.x - entry.dx() * entry.in(), first.y - entry.dy() * entry.in()));
+        double foot =
+                places.project(new Coordinate(first.x - entry.dx() * entry.in(), first.y - entry.dy() * entry.in()));
         List<Coordinate> out = new ArrayList<>();
         if (Math.abs(foot - start) <= ring.getLength() / 2) {
             out.addAll(Arrays.asList(places.extractLine(start, foot).getCoordinates()));

@@ -256,7 +256,11 @@ public final class SmallRoom {
         LineString wall = floor.room().polygon().getExteriorRing();
         LengthIndexedLine places = new LengthIndexedLine(wall);
         double start = places.project(floor.start().getCoordinate());
-        double reach = 2 * Si.in("clearance", floor.wallClearance().with(floor.lattice().pitch()), Units.METRE)
+        double reach = 2
+                        * Si.in(
+                                "clearance",
+                                floor.wallClearance().with(floor.lattice().pitch()),
+                                Units.METRE)
                 + 3 * pitch();
         List<Entry> out = new ArrayList<>();
         int[][] ways = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
@@ -268,9 +272,8 @@ public final class SmallRoom {
                     continue;
                 }
                 Coordinate from = grid.junction(x, y);
-                LineString ray = factory.createLineString(new Coordinate[] {
-                    from, new Coordinate(from.x + way[0] * reach, from.y + way[1] * reach)
-                });
+                LineString ray = factory.createLineString(
+                        new Coordinate[] {from, new Coordinate(from.x + way[0] * reach, from.y + way[1] * reach)});
                 Geometry foot = ray.intersection(wall);
                 if (foot.isEmpty()) {
                     continue;

@@ -246,8 +246,8 @@ final class FewestTurns {
         model.addImplication(straight, leadPresent[first - 1].not());
         IntVar way = model.newIntVar(0, nano(room.leadInFloor()), "way");
         IntVar back = model.newIntVar(0, nano(joint), "back");
-        TableConstraint table = model.addAllowedAssignments(
-                new IntVar[] {xs[0], ys[0], forwards[first], straight, way, back});
+        TableConstraint table =
+                model.addAllowedAssignments(new IntVar[] {xs[0], ys[0], forwards[first], straight, way, back});
         for (SmallRoom.Entry entry : room.entries()) {
             long lead = (long) Math.floor(entry.lead() * NANOMETRES);
             if (lead > nano(room.leadInFloor())) {
@@ -377,7 +377,11 @@ final class FewestTurns {
         return new LatticeRoute(
                 room,
                 leads,
-                IntStream.rangeClosed(begin, runs).map(c -> (int) solver.value(xs[c])).toArray(),
-                IntStream.rangeClosed(begin, runs).map(c -> (int) solver.value(ys[c])).toArray());
+                IntStream.rangeClosed(begin, runs)
+                        .map(c -> (int) solver.value(xs[c]))
+                        .toArray(),
+                IntStream.rangeClosed(begin, runs)
+                        .map(c -> (int) solver.value(ys[c]))
+                        .toArray());
     }
 }

@@ -32,11 +32,12 @@ public final class RecordOptima {
     public static void main(String... args) throws IOException {
         Loader.loadNativeLibraries();
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        StringBuilder record = new StringBuilder("# Fewest turns of one-ended routes in small invented rooms; computed by us"
-                + " with OR-Tools CP-SAT 9.8.3296.\n"
-                + "# asked: any = wherever the floor stays cold; even = no junction farther than the even spacing from the"
-                + " cable.\n"
-                + "instance;asked;turns;bound;cold share;seconds;seconds a question;machine;date;lead runs;route\n");
+        StringBuilder record = new StringBuilder(
+                "# Fewest turns of one-ended routes in small invented rooms; computed by us"
+                        + " with OR-Tools CP-SAT 9.8.3296.\n"
+                        + "# asked: any = wherever the floor stays cold; even = no junction farther than the even spacing from the"
+                        + " cable.\n"
+                        + "instance;asked;turns;bound;cold share;seconds;seconds a question;machine;date;lead runs;route\n");
         List<String> names = List.of(args).subList(3, args.length);
         for (Path file : files(Path.of(args[0]))) {
             SmallRoom room = SmallRoom.read(file);
@@ -50,10 +51,11 @@ public final class RecordOptima {
             row += row(room, "even", even, limit);
             out.print(row);
             RouteOutcome ours = room.router().route(0, room.cable(), org.heatfloor.routing.Effort.NORMAL, 1);
-            out.println(ours instanceof RouteOutcome.Laid laid
-                    ? "  router: " + laid.route().turns() + " turns, cold "
-                            + laid.route().coldShare().getValue()
-                    : "  router: " + ours);
+            out.println(
+                    ours instanceof RouteOutcome.Laid laid
+                            ? "  router: " + laid.route().turns() + " turns, cold "
+                                    + laid.route().coldShare().getValue()
+                            : "  router: " + ours);
             record.append(row);
             Files.writeString(Path.of(args[1]), record);
         }
