@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -87,11 +88,24 @@ class SmallRoomGapTest {
         }
         assertThat(chapter).contains(table);
         List<RecordedOptima.Row> rows = rows();
+        double[] areas = instances().stream()
+                .mapToDouble(SmallRoomGapTest::floorArea)
+                .sorted()
+                .toArray();
         String squeezed = chapter.replaceAll("\\s+", " ");
         assertThat(squeezed)
+                .contains(String.format(Locale.ROOT, "(%.1f to %.1f m²,", areas[0], areas[areas.length - 1]))
                 .contains("of the " + rows.size() + " questions "
                         + rows.stream().filter(RecordedOptima.Row::proved).count() + " are proved")
                 .contains("on " + rows.get(0).machine().replace(", ", " with "));
+    }
+
+    private static double floorArea(String instance) {
+        try {
+            return Si.in("floor", row(instance, false).room().floor().room().area(), Units.SQUARE_METRE);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static String table() throws IOException {

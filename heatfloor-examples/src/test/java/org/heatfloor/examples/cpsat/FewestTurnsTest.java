@@ -74,6 +74,8 @@ class FewestTurnsTest {
         assertThat(result.bound()).isEqualTo(fewest);
         LatticeRoute route = result.route();
         assertThat(route.turns()).isEqualTo(fewest);
-        assertThat(route.check().passes()).as(route.check().findings().toString()).isTrue();
+        assertThat(route.check().passes())
+                .as(route.check().findings().toString())
+                .isTrue();
     }
 }

@@ -45,7 +45,7 @@ public final class RecordOptima {
                 continue;
             }
             double limit = Double.parseDouble(args[2]);
-            Question.Result any = new Question(room, false, limit, WORKERS).answer(1);
+            Question.Result any = new Question(room, false, limit, WORKERS).answer(0);
             String row = row(room, "any", any, limit);
             Question.Result even = new Question(room, true, limit, WORKERS).answer(any.bound());
             row += row(room, "even", even, limit);

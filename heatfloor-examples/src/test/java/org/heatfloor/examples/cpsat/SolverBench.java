@@ -57,6 +57,6 @@ public class SolverBench {
      */
     @Benchmark
     public LatticeRoute smallRoom() {
-        return new Question(floor, true, SECONDS_EACH, workers).answer(1).route();
+        return new Question(floor, true, SECONDS_EACH, workers).answer(0).route();
     }
 }
