@@ -6,12 +6,13 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
-/** Fewest turns of the rooms in {@code rooms/small} as a general solver found and proved them. */
+/** Fewest turns of rooms in {@code rooms/small} and {@code rooms/router} as a general solver found and proved them. */
 final class RecordedOptima {
 
     private static final String RECORD = "small-rooms-optima.csv";
@@ -47,7 +48,8 @@ final class RecordedOptima {
         }
 
         SmallRoom room() throws IOException {
-            return SmallRoom.read(Path.of("rooms", "small", instance + ".json"));
+            Path small = Path.of("rooms", "small", instance + ".json");
+            return SmallRoom.read(Files.exists(small) ? small : Path.of("rooms", "router", instance + ".json"));
         }
 
         LatticeRoute laid() throws IOException {

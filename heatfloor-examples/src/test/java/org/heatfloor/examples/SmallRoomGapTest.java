@@ -63,6 +63,8 @@ class SmallRoomGapTest {
     @MethodSource("instances")
     void routerKeepsToTheBounds(String instance) throws IOException {
         SmallRoom room = row(instance, false).room();
+        // The solver knows of no separate parts.
+        assertThat(room.router().parts()).isEqualTo(1);
         RouterCase.Outcome outcome = room.floor().lay(room.router(), room.cable(), Effort.NORMAL);
         assertThat(outcome.clean()).as(outcome.toString()).isTrue();
         CableRoute route = outcome.route().orElseThrow();
