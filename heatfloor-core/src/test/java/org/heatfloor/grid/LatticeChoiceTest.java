@@ -51,6 +51,58 @@ class LatticeChoiceTest {
         assertThat(channels).isEqualTo(best);
     }
 
+    /** Sweeping may find a channel or two more off the walls; that is not worth leaving them. */
+    @Test
+    void an_ell_keeps_to_its_walls_and_lacks_at_most_a_thousandth() {
+        Room room = Room.ofWkt(ELL, Units.MILLIMETRE);
+        TradeLength clearance = TradeLength.of(Amounts.millimetres(60));
+
+        StudLattice chosen = LatticeChoice.choose(MEMBRANE, room, clearance, List.of());
+
+        double first = chosen.junction(0, 0).x / 0.034 - 60.0 / 34;
+        assertThat(first).isCloseTo(Math.rint(first), within(1e-6));
+        int best = 0;
+        for (int i = 0; i < 34 * 34; i++) {
+            StudLattice swept = StudLattice.of(
+                    MEMBRANE,
+                    new GeometryFactory().createPoint(new Coordinate(i / 34, i % 34)),
+                    Units.MILLIMETRE,
+                    Amounts.degrees(0));
+            best = Math.max(
+                    best, ChannelGrid.of(swept, room, clearance, List.of()).freeChannels());
+        }
+        assertThat(ChannelGrid.of(chosen, room, clearance, List.of()).freeChannels())
+                .isGreaterThanOrEqualTo((int) (best * (1 - LatticeChoice.WORTH_LEAVING_THE_WALLS)));
+    }
+
+    /** No wall of this room runs with another, so only the sweep helps. */
+    @Test
+    void an_oblique_room_gains_by_the_sweep() throws ParseException {
+        Room room = Room.of((Polygon) wkt("POLYGON ((0 0, 2000 120, 2300 1500, 900 1900, -200 1300, 0 0))"), Units.MILLIMETRE);
+        TradeLength clearance = TradeLength.of(Amounts.millimetres(60));
+
+        StudLattice chosen = LatticeChoice.choose(MEMBRANE, room, clearance, List.of());
+
+        int best = 0;
+        for (int i = 0; i < 34 * 34; i++) {
+            double radians = chosen.angle().to(Units.RADIAN).getValue().doubleValue();
+            double u = i / 34;
+            double v = i % 34;
+            StudLattice swept = StudLattice.of(
+                    MEMBRANE,
+                    new GeometryFactory()
+                            .createPoint(new Coordinate(
+                                    u * Math.cos(radians) - v * Math.sin(radians),
+                                    u * Math.sin(radians) + v * Math.cos(radians))),
+                    Units.MILLIMETRE,
+                    chosen.angle());
+            best = Math.max(
+                    best, ChannelGrid.of(swept, room, clearance, List.of()).freeChannels());
+        }
+        assertThat(ChannelGrid.of(chosen, room, clearance, List.of()).freeChannels())
+                .isGreaterThanOrEqualTo((int) (best * 0.998));
+    }
+
     @Test
     void turns_with_the_room() throws ParseException {
         Polygon straight = (Polygon) wkt(ELL);
