@@ -82,14 +82,16 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
         return new FloorReadiness(bays, findings);
     }
 
+    /** A bay without cable moves less; what it breaks is only noted. */
     private static void judge(Bay bay, JointRule rule, List<Finding> findings) {
         String what = (bay.isHeated() ? "The heated " : "The unheated ") + bay.name();
+        Severity severity = bay.isHeated() ? Severity.WARNING : Severity.NOTE;
         double length = Si.in("length", bay.length(), Units.METRE);
         double limit = Si.in("limit", rule.longestSide(), Units.METRE);
         if (length > limit + 1e-9) {
             int parts = (int) Math.ceil(length / limit - 1e-9);
             findings.add(Finding.of(
-                    Severity.WARNING,
+                    severity,
                     bay.name(),
                     what + " is longer than " + rule.name() + " allows; " + (parts - 1)
                             + (parts == 2 ? " joint" : " joints") + " across it would make "
@@ -101,7 +103,7 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
         rule.largestArea().ifPresent(largest -> {
             if (Si.in("area", bay.area(), Units.SQUARE_METRE) > Si.in("limit", largest, Units.SQUARE_METRE) + 1e-9) {
                 findings.add(Finding.of(
-                        Severity.WARNING,
+                        severity,
                         bay.name(),
                         what + " is larger than " + rule.name() + " allows.",
                         bay.area(),
@@ -129,7 +131,7 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
                 "It stays unheated; keep the edge joint along all walls free of mortar, for a heated floor moves at every"
                         + " switching.",
                 strip.area(),
-                Source.document("ANSI A108.02", "4.4.1"));
+                Source.document("ANSI A108.02 (edition not stated), as quoted in TileLetter", "4.4.1"));
     }
 
     /** A joint parts bays only when both its ends reach a wall or another joint. */

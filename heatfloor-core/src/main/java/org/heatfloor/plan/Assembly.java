@@ -117,6 +117,7 @@ final class Assembly {
         findings.addAll(FloorFindings.of(brief, heatable));
         takeOff.membraneCut().ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables)));
         List<LineString> lines = routes.stream().map(CableRoute::line).toList();
+        findings.addAll(FloorFindings.heatedForNothing(heatable, lines));
         List<LineString> leads =
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
         LeadTracks.crowded(routes).ifPresent(findings::add);

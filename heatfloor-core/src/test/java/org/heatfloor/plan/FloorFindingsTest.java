@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.JointRule;
+import org.heatfloor.area.KeepOut;
+import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.PriorityZone;
+import org.heatfloor.area.TradeLength;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
@@ -22,6 +25,9 @@ import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.Effort;
 import org.heatfloor.takeoff.MembraneCut;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 
 /** What the plan says about the floor itself. */
 class FloorFindingsTest {
@@ -81,6 +87,31 @@ class FloorFindingsTest {
             assertThat(f.subject()).startsWith("seam along ");
             assertThat(f.message()).contains("Keep the studs in phase");
         });
+    }
+
+    /** A bath 250 mm from the wall: runs lie in the gap where the channels are free. */
+    @Test
+    void cable_where_no_one_can_stand_is_said() {
+        KeepOut bath = KeepOut.of(
+                "bath",
+                KeepOutKind.BATH,
+                Schoolrooms.rectangle(700, 250, 1500, 1000),
+                Units.MILLIMETRE,
+                TradeLength.of(Amounts.millimetres(50)));
+        Brief brief = SmallRooms.bare(1500, 1400).keepOut(bath).catalogue(SmallRooms.catalogue()).build();
+        HeatableArea heatable =
+                HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch());
+        LineString inTheGap = new GeometryFactory()
+                .createLineString(new Coordinate[] {new Coordinate(0.1, 0.13), new Coordinate(1.4, 0.13)});
+
+        List<Finding> said = FloorFindings.heatedForNothing(heatable, List.of(inTheGap));
+
+        assertThat(said).singleElement().satisfies(f -> {
+            assertThat(f.subject()).isEqualTo("between bath and wall");
+            assertThat(f.message()).contains("no one can stand");
+            assertThat(f.value().orElseThrow().getValue().doubleValue()).isBetween(0.4, 0.7);
+        });
+        assertThat(FloorFindings.heatedForNothing(heatable, List.of())).isEmpty();
     }
 
     @Test

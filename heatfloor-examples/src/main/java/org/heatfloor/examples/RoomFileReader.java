@@ -136,7 +136,8 @@ final class RoomFileReader {
         if (shape.isPresent() && !round && s.has("diameter")) {
             s.fault("diameter", "a diameter for a " + shape.get().getGeometryType(), "a diameter for a Point only");
         }
-        Optional<TradeLength> clearance = s.tradeLength("clearance", 2_000, 100);
+        Optional<TradeLength> clearance =
+                s.has("clearance") ? s.tradeLength("clearance", 2_000, 100) : s.absent("clearance");
         boolean onLegs = kind.equals(Optional.of(KeepOutKind.FURNITURE_ON_LEGS));
         Bounds<Length> gap = Bounds.of(Units.METRE, 0, 3);
         Optional<Quantity<Length>> freeHeight =
@@ -146,21 +147,27 @@ final class RoomFileReader {
         }
         return s.build(() -> {
             KeepOut made = round
-                    ? KeepOut.round(
-                            name.orElseThrow(),
-                            kind.orElseThrow(),
-                            (Point) shape.orElseThrow(),
-                            Units.METRE,
-                            diameter.orElseThrow(),
-                            clearance.orElseThrow())
-                    : KeepOut.of(
-                            name.orElseThrow(),
-                            kind.orElseThrow(),
-                            shape.orElseThrow(),
-                            Units.METRE,
-                            clearance.orElseThrow());
+                    ? disc(name.orElseThrow(), kind.orElseThrow(), (Point) shape.orElseThrow(), diameter, clearance)
+                    : flat(name.orElseThrow(), kind.orElseThrow(), shape.orElseThrow(), clearance);
             return freeHeight.map(made::withFreeHeight).orElse(made);
         });
+    }
+
+    private static KeepOut disc(
+            String name,
+            KeepOutKind kind,
+            Point centre,
+            Optional<Quantity<Length>> diameter,
+            Optional<TradeLength> clearance) {
+        return clearance
+                .map(c -> KeepOut.round(name, kind, centre, Units.METRE, diameter.orElseThrow(), c))
+                .orElseGet(() -> KeepOut.round(name, kind, centre, Units.METRE, diameter.orElseThrow()));
+    }
+
+    private static KeepOut flat(String name, KeepOutKind kind, Geometry shape, Optional<TradeLength> clearance) {
+        return clearance
+                .map(c -> KeepOut.of(name, kind, shape, Units.METRE, c))
+                .orElseGet(() -> KeepOut.of(name, kind, shape, Units.METRE));
     }
 
     private static Set<ShapeText.Kind> shapes(KeepOutKind kind) {
