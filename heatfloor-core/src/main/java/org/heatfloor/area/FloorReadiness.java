@@ -45,13 +45,13 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
      * Checks a floor.
      *
      * @param room the room
-     * @param keepOuts those of kind {@link KeepOutKind#MOVEMENT_JOINT} drawn as lines part the floor
+     * @param keepOuts those of kind {@link KeepOutKind#MOVEMENT_JOINT}, drawn as lines or as wide as they are, part the floor
      * @param heatable what of it may be heated
      * @param rule how large a bay may be
      * @return bays and findings
      */
     public static FloorReadiness of(Room room, List<KeepOut> keepOuts, HeatableArea heatable, JointRule rule) {
-        Polygon floor = room.polygon();
+        Geometry floor = withoutWideJoints(room, keepOuts);
         List<Finding> findings = new ArrayList<>();
         Geometry lines = floor.getBoundary();
         for (KeepOut keepOut : keepOuts) {
@@ -80,6 +80,16 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
         }
         findings.add(strip(heatable));
         return new FloorReadiness(bays, findings);
+    }
+
+    private static Geometry withoutWideJoints(Room room, List<KeepOut> keepOuts) {
+        Geometry floor = room.polygon();
+        for (KeepOut keepOut : keepOuts) {
+            if (keepOut.kind() == KeepOutKind.MOVEMENT_JOINT && keepOut.shape() instanceof Polygon wide) {
+                floor = Offsets.difference(floor, wide);
+            }
+        }
+        return floor;
     }
 
     /** A bay without cable moves less; what it breaks is only noted. */
@@ -136,7 +146,7 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
 
     /** A joint parts bays only when both its ends reach a wall or another joint. */
     private static void endsShort(
-            String name, LineString joint, Polygon floor, List<KeepOut> keepOuts, List<Finding> findings) {
+            String name, LineString joint, Geometry floor, List<KeepOut> keepOuts, List<Finding> findings) {
         for (Point end : List.of(joint.getStartPoint(), joint.getEndPoint())) {
             double gap = floor.getBoundary().distance(end);
             for (KeepOut other : keepOuts) {

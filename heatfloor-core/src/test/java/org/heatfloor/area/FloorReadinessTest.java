@@ -72,6 +72,23 @@ class FloorReadinessTest {
     }
 
     @Test
+    void a_joint_drawn_as_wide_as_it_is_parts_the_floor_too() {
+        Room hall = Room.ofWkt("POLYGON ((0 0, 10 0, 10 4, 0 4, 0 0))", Units.METRE);
+        KeepOut wide = KeepOut.of(
+                "structural joint",
+                KeepOutKind.MOVEMENT_JOINT,
+                wkt("POLYGON ((5 0, 5.02 0, 5.02 4, 5 4, 5 0))"),
+                Units.METRE);
+
+        FloorReadiness ready = check(hall, List.of(wide), JointRule.heatedUnitedKingdom());
+
+        assertThat(ready.bays())
+                .extracting(bay -> Math.round(bay.length().getValue().doubleValue() * 1000))
+                .containsExactly(5000L, 4980L);
+        assertThat(ready.findings()).extracting(Finding::subject).containsExactly("strip along the walls");
+    }
+
+    @Test
     void a_joint_that_ends_short_parts_nothing() {
         Room hall = Room.ofWkt("POLYGON ((0 0, 10 0, 10 4, 0 4, 0 0))", Units.METRE);
 
