@@ -66,8 +66,9 @@ final class FloorFindings {
         return code.name().startsWith("BS") ? JointRule.heatedUnitedKingdom() : JointRule.heatedScreedEurope();
     }
 
-    /** What a sheet out of phase costs: as measured where a slip was given, else at its worst. */
-    static List<Finding> seams(Brief brief, StudLattice lattice, MembraneCut cut, List<HeatingCable> cables) {
+    /** What a sheet out of phase costs the cables as laid: as measured where a slip was given, else at its worst. */
+    static List<Finding> seams(
+            Brief brief, StudLattice lattice, MembraneCut cut, List<HeatingCable> cables, List<LineString> lines) {
         ChannelGrid grid = ChannelGrid.of(lattice, brief.room, brief.wallClearance, brief.keepOuts);
         SheetSeams seams = SheetSeams.of(grid, cut.stock(), cut.joints());
         Quantity<Length> thickest = cables.stream()
@@ -77,10 +78,10 @@ final class FloorFindings {
         List<Finding> out = new ArrayList<>(seams.findings());
         if (brief.sheetSlip.isPresent()) {
             for (Seam seam : seams.seams()) {
-                out.add(seams.slipped(seam, brief.sheetSlip.get(), thickest, brief.rules.minSpacing()));
+                out.add(seams.slipped(seam, brief.sheetSlip.get(), thickest, lines));
             }
         } else {
-            seams.slippedAtWorst(thickest, brief.rules.minSpacing()).ifPresent(out::add);
+            seams.slippedAtWorst(thickest, lines).ifPresent(out::add);
         }
         return out;
     }
