@@ -23,6 +23,7 @@ import org.heatfloor.takeoff.Bedding;
 import org.heatfloor.thermal.Climate;
 import org.heatfloor.thermal.Layer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -43,6 +44,21 @@ class RoomFileReaderTest {
         RoomFile room = RoomFileReader.read(file);
         assertThat(room.room().polygon().getArea()).isBetween(1.0, 30.0);
         assertThat(room.cable().catalogue()).isNotEmpty();
+    }
+
+    /** The usual clearance stands in for one left out, and the plan's findings say so. */
+    @Test
+    void aClearanceLeftOutIsTheUsualOne(@TempDir Path folder) throws Exception {
+        String text = Files.readString(resource("/bad-rooms/good.json"));
+        String without = text.replaceFirst(",\\s*\"clearance\": \"7 studs\"", "");
+        assertThat(without).isNotEqualTo(text);
+
+        KeepOut flange = RoomFileReader.read(Files.writeString(folder.resolve("room.json"), without))
+                .keepOuts()
+                .get(0);
+
+        assertThat(flange.clearance()).isEqualTo(TradeLength.studs(7));
+        assertThat(flange.clearanceAssumed()).isTrue();
     }
 
     @Test
