@@ -38,6 +38,8 @@ final class Briefs {
                 .catalogue(cable.catalogue())
                 .supply(file.supply());
         cable.lengthTolerance().ifPresent(brief::lengthTolerance);
+        file.jointRule().ifPresent(brief::jointRule);
+        file.sheetSlip().ifPresent(brief::sheetSlip);
         file.keepOuts().forEach(brief::keepOut);
         file.doors().forEach(brief::door);
         file.priorityZones().forEach(brief::priorityZone);

@@ -18,6 +18,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.PriorityZone;
@@ -41,6 +42,13 @@ final class RoomFileReader {
 
     private static final Map<String, Boolean> FORMATS = Map.of("room/1", true);
     private static final Map<String, KeepOutKind> KINDS = words(KeepOutKind.values());
+    static final Map<String, JointRule> JOINT_RULES = Map.of(
+            "interior-north-america", JointRule.interiorNorthAmerica(),
+            "sun-or-moisture-north-america", JointRule.sunOrMoistureNorthAmerica(),
+            "heated-north-america", JointRule.heatedNorthAmerica(),
+            "heated-screed-europe", JointRule.heatedScreedEurope(),
+            "heated-united-kingdom", JointRule.heatedUnitedKingdom(),
+            "intermediate-united-kingdom", JointRule.intermediateUnitedKingdom());
     private static final Bounds<Length> SHEET = Bounds.of(Units.METRE, 0.1, 200);
 
     private final Faults faults = new Faults();
@@ -74,6 +82,7 @@ final class RoomFileReader {
         List<Optional<KeepOut>> keepOuts = each(top.sectionsIfGiven("keepOuts", 0, 300), s -> keepOut(s, unit));
         List<Optional<Door>> doors = each(top.sectionsIfGiven("doors", 0, 50), s -> door(s, unit));
         List<Optional<PriorityZone>> zones = each(top.sectionsIfGiven("priorityZones", 0, 100), s -> zone(s, unit));
+        Optional<JointRule> jointRule = top.choiceIfGiven("jointRule", JOINT_RULES);
         Optional<PlacedMembrane> membrane = top.section("membrane").flatMap(s -> membrane(s, unit));
         Optional<RoomFile.Cable> cable = top.section("cable").flatMap(s -> CableReader.cable(s, unit));
         Optional<Supply> supply = top.section("supply").flatMap(CableReader::supply);
@@ -104,6 +113,8 @@ final class RoomFileReader {
                 sizes.orElseThrow(),
                 membrane.orElseThrow().origin(),
                 membrane.orElseThrow().angle(),
+                membrane.orElseThrow().slip(),
+                jointRule,
                 cable.orElseThrow(),
                 supply.orElseThrow(),
                 buildUp,
@@ -196,7 +207,11 @@ final class RoomFileReader {
                 PriorityZone.of(name.orElseThrow(), (Polygon) shape.orElseThrow(), Units.METRE, weight.orElseThrow()));
     }
 
-    private record PlacedMembrane(Membrane membrane, Optional<Point> origin, Optional<Quantity<Angle>> angle) {}
+    private record PlacedMembrane(
+            Membrane membrane,
+            Optional<Point> origin,
+            Optional<Quantity<Angle>> angle,
+            Optional<Quantity<Length>> slip) {}
 
     private static Optional<PlacedMembrane> membrane(Section s, LengthUnit unit) {
         Optional<Quantity<Length>> pitch = s.quantity("studPitch", Bounds.of(Units.MILLIMETRE, 10, 200));
@@ -216,10 +231,15 @@ final class RoomFileReader {
         if (s.has("sheet") && s.has("roll")) {
             s.fault("roll", "a roll beside a sheet", "either a sheet or a roll");
         }
+        Optional<Quantity<Length>> slip = s.quantityIfGiven("slip", Bounds.of(Units.MILLIMETRE, 0, 1_000));
+        if (s.has("slip") && !s.has("sheet") && !s.has("roll")) {
+            s.fault("slip", "a slip without a sheet or roll", "a sheet or roll beside the slip");
+        }
         return s.build(() -> new PlacedMembrane(
                 new Membrane(pitch.orElseThrow(), stud.orElseThrow(), height.orElseThrow(), sheet.or(() -> roll)),
                 origin,
-                angle));
+                angle,
+                slip));
     }
 
     private static Optional<MembraneStock> stock(Section s, MembraneStock.Kind kind) {

@@ -48,6 +48,7 @@ class RoomFilesChapterTest {
         words.addAll(RoomFileReader.words(KeepOutKind.values()).keySet());
         words.addAll(RoomFileReader.words(TilePattern.values()).keySet());
         words.addAll(RoomFileReader.words(Notch.values()).keySet());
+        words.addAll(RoomFileReader.JOINT_RULES.keySet());
         ElectricalCode.all().forEach(code -> words.add(code.name()));
         for (String word : words) {
             assertThat(chapter()).contains("`" + word + "`");
