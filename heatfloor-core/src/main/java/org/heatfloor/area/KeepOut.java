@@ -159,7 +159,14 @@ public final class KeepOut {
     public KeepOut withFreeHeight(Quantity<Length> height) {
         Si.notNegative("keep-out '" + name + "' free height", height, Units.METRE);
         return new KeepOut(
-                name, kind, shape, radiusMetres, clearance, clearanceAssumed, Optional.of(height), leastFreeHeightMetres);
+                name,
+                kind,
+                shape,
+                radiusMetres,
+                clearance,
+                clearanceAssumed,
+                Optional.of(height),
+                leastFreeHeightMetres);
     }
 
     /**

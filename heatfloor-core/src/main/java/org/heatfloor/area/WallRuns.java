@@ -88,8 +88,9 @@ public final class WallRuns {
         double metres = Si.within("wall '" + name + "' radius", radius, Units.METRE, 0.01, 1_000);
         double radians = Si.in("wall '" + name + "' sweep", sweep, Units.RADIAN);
         if (!(Math.abs(radians) >= Math.toRadians(0.5) && Math.abs(radians) <= Math.toRadians(350.01))) {
-            throw new IllegalArgumentException("wall '" + name + "' sweep: "
-                    + QuantityText.write(sweep.to(Units.DEGREE), 4) + " was given; 0.5 ° to 350 ° either way is expected");
+            throw new IllegalArgumentException(
+                    "wall '" + name + "' sweep: " + QuantityText.write(sweep.to(Units.DEGREE), 4)
+                            + " was given; 0.5 ° to 350 ° either way is expected");
         }
         return add(new Leg(name, metres * Math.abs(radians), metres, radians));
     }

@@ -109,8 +109,7 @@ public final class WallsAndDiagonals {
      * @return this survey
      * @throws IllegalArgumentException if a figure is not above zero or the niche does not fit the wall
      */
-    public WallsAndDiagonals niche(
-            String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth) {
+    public WallsAndDiagonals niche(String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth) {
         fittings.niche(name, last("niche '" + name + "'"), from, width, depth);
         return this;
     }
@@ -125,8 +124,7 @@ public final class WallsAndDiagonals {
      * @return this survey
      * @throws IllegalArgumentException if a figure is not above zero or the pier does not fit the wall
      */
-    public WallsAndDiagonals pier(
-            String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth) {
+    public WallsAndDiagonals pier(String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth) {
         fittings.pier(name, last("pier '" + name + "'"), from, width, depth);
         return this;
     }

@@ -168,13 +168,11 @@ public final class SheetSeams {
      * @return a note when the cable still passes straight or none crosses, else a warning with the number of runs
      * @throws IllegalArgumentException if a figure is out of range
      */
-    public Finding slipped(
-            Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, List<LineString> cables) {
+    public Finding slipped(Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, List<LineString> cables) {
         return slipped(seam, slip, cableDiameter, crossings(seam, cables), "");
     }
 
-    private Finding slipped(
-            Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, int runs, String bound) {
+    private Finding slipped(Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, int runs, String bound) {
         double metres = Si.notNegative("slip", slip, Units.METRE);
         double off = Math.abs(metres - pitchMetres * Math.rint(metres / pitchMetres));
         double play = playMetres(cableDiameter);
@@ -191,7 +189,8 @@ public final class SheetSeams {
         return Finding.of(
                 Severity.WARNING,
                 seam.name(),
-                "The sheets are out of phase: " + bound + runs(runs) + " across the seam " + (runs == 1 ? "has" : "have")
+                "The sheets are out of phase: " + bound + runs(runs) + " across the seam "
+                        + (runs == 1 ? "has" : "have")
                         + " to zigzag and take " + longerMillimetres(runs, off)
                         + " mm more cable; shift the sheet by " + QuantityText.number(off * 1000, 1) + " mm.",
                 Amounts.metres(off),

@@ -116,7 +116,8 @@ final class Assembly {
                 .forEach(findings::add);
         findings.addAll(FloorFindings.of(brief, heatable));
         List<LineString> lines = routes.stream().map(CableRoute::line).toList();
-        takeOff.membraneCut().ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables, lines)));
+        takeOff.membraneCut()
+                .ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables, lines)));
         findings.addAll(FloorFindings.heatedForNothing(heatable, lines));
         List<LineString> leads =
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();

@@ -55,7 +55,8 @@ class FloorReadinessTest {
     @Test
     void a_bay_without_cable_is_only_noted() {
         Room hall = Room.ofWkt("POLYGON ((0 0, 20 0, 20 5, 0 5, 0 0))", Units.METRE);
-        KeepOut counter = KeepOut.of("counter", KeepOutKind.FIXED_FURNITURE, wkt("POLYGON ((8 0, 20 0, 20 5, 8 5, 8 0))"), Units.METRE);
+        KeepOut counter = KeepOut.of(
+                "counter", KeepOutKind.FIXED_FURNITURE, wkt("POLYGON ((8 0, 20 0, 20 5, 8 5, 8 0))"), Units.METRE);
 
         FloorReadiness ready =
                 check(hall, List.of(counter, joint("joint", "LINESTRING (8 0, 8 5)")), JointRule.heatedUnitedKingdom());

@@ -228,11 +228,7 @@ class HeatableAreaTest {
     @Test
     void a_clearance_not_given_is_the_usual_one_and_is_said() {
         KeepOut pan = KeepOut.round(
-                "pan",
-                KeepOutKind.TOILET_FLANGE,
-                (Point) wkt("POINT (2 1.5)"),
-                Units.METRE,
-                Amounts.millimetres(110));
+                "pan", KeepOutKind.TOILET_FLANGE, (Point) wkt("POINT (2 1.5)"), Units.METRE, Amounts.millimetres(110));
 
         HeatableArea area = HeatableArea.of(ROOM, mm(60), List.of(pan), PITCH);
 
@@ -241,8 +237,9 @@ class HeatableAreaTest {
             assertThat(f.severity()).isEqualTo(Severity.NOTE);
             assertThat(f.subject()).isEqualTo("pan");
             assertThat(f.message())
-                    .isEqualTo("No clearance was given, so the usual 7 studs is kept: the wax seal of the flange softens"
-                            + " when warmed.");
+                    .isEqualTo(
+                            "No clearance was given, so the usual 7 studs is kept: the wax seal of the flange softens"
+                                    + " when warmed.");
             assertThat(f.value()).contains(Amounts.metres(7 * 0.04));
         });
         assertThat(pan.withFreeHeight(Amounts.metres(1)).clearanceAssumed()).isTrue();

@@ -46,9 +46,8 @@ class TraverseTest {
             String[] f = line.split(",", 13);
             OptionalDouble azimuth = f[3].isEmpty()
                     ? OptionalDouble.empty()
-                    : OptionalDouble.of(Double.parseDouble(f[3])
-                            + Double.parseDouble(f[4]) / 60
-                            + Double.parseDouble(f[5]) / 3600);
+                    : OptionalDouble.of(
+                            Double.parseDouble(f[3]) + Double.parseDouble(f[4]) / 60 + Double.parseDouble(f[5]) / 3600);
             return new Leg(
                     f[0],
                     Double.parseDouble(f[2]),
@@ -128,9 +127,8 @@ class TraverseTest {
     void every_published_traverse_is_checked_and_two_figures_were_not_rounded() throws IOException {
         assertThat(published().keySet())
                 .containsExactly("six-course", "four-course", "bearing traverse", "consecutive coordinates");
-        assertThat(published().values().stream()
-                        .flatMap(List::stream)
-                        .filter(leg -> !leg.notRounded().isEmpty()))
+        assertThat(published().values().stream().flatMap(List::stream).filter(leg -> !leg.notRounded()
+                        .isEmpty()))
                 .hasSize(2);
     }
 

@@ -209,8 +209,8 @@ class WallsAndDiagonalsTest {
             assertThat(door.at().getStartPoint().getX()).isCloseTo(2, within(1e-9));
             assertThat(door.at().getLength()).isCloseTo(0.9, within(1e-9));
         });
-        assertThatThrownBy(() -> WallsAndDiagonals.from("A")
-                        .door("to the hall", Amounts.metres(2), Amounts.metres(0.9)))
+        assertThatThrownBy(
+                        () -> WallsAndDiagonals.from("A").door("to the hall", Amounts.metres(2), Amounts.metres(0.9)))
                 .hasMessageContaining("door 'to the hall': no wall before it");
         assertThatThrownBy(() -> WallsAndDiagonals.from("A")
                         .wallTo("B", Amounts.metres(4))

@@ -36,8 +36,7 @@ class LatticeChoiceProperties {
 
     /** In steps of 2 mm along both axes, 900 phases in all. Four channels are the ends of two runs. */
     @Property(tries = TRIES, edgeCases = EdgeCasesMode.NONE)
-    void no_phase_of_a_sweep_has_a_hundredth_more_channels(
-            @ForAll RandomRooms.Shape shape, @ForAll long seed) {
+    void no_phase_of_a_sweep_has_a_hundredth_more_channels(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Random random = new Random(seed);
         Polygon outline = RandomRooms.outline(shape, seed);
         Room room = Room.of(outline, Units.METRE);
@@ -59,8 +58,7 @@ class LatticeChoiceProperties {
             double v = PITCH_METRES * (i % PHASES) / PHASES;
             Point stud = FACTORY.createPoint(new Coordinate(u * cos - v * sin, u * sin + v * cos));
             StudLattice swept = StudLattice.of(MEMBRANE, stud, Units.METRE, chosen.angle());
-            best = Math.max(
-                    best, ChannelGrid.of(swept, room, WALL, keepOuts).freeChannels());
+            best = Math.max(best, ChannelGrid.of(swept, room, WALL, keepOuts).freeChannels());
         }
         return best;
     }

@@ -78,7 +78,8 @@ class LatticeChoiceTest {
     /** No wall of this room runs with another, so only the sweep helps. */
     @Test
     void an_oblique_room_gains_by_the_sweep() throws ParseException {
-        Room room = Room.of((Polygon) wkt("POLYGON ((0 0, 2000 120, 2300 1500, 900 1900, -200 1300, 0 0))"), Units.MILLIMETRE);
+        Room room = Room.of(
+                (Polygon) wkt("POLYGON ((0 0, 2000 120, 2300 1500, 900 1900, -200 1300, 0 0))"), Units.MILLIMETRE);
         TradeLength clearance = TradeLength.of(Amounts.millimetres(60));
 
         StudLattice chosen = LatticeChoice.choose(MEMBRANE, room, clearance, List.of());

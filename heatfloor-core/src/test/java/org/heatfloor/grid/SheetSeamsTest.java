@@ -127,8 +127,10 @@ class SheetSeamsTest {
         Seam seam = seams.seams().get(0);
         // The seam lies at x = 1.19 m: two runs across it, one that ends on it, one along it.
         LineString cable = factory.createLineString(new Coordinate[] {
-            new Coordinate(0.5, 0.102), new Coordinate(1.9, 0.102), new Coordinate(1.9, 0.204), new Coordinate(1.19, 0.204),
-            new Coordinate(1.19, 0.408), new Coordinate(1.9, 0.408), new Coordinate(1.9, 0.51), new Coordinate(0.5, 0.51)
+            new Coordinate(0.5, 0.102), new Coordinate(1.9, 0.102), new Coordinate(1.9, 0.204),
+                    new Coordinate(1.19, 0.204),
+            new Coordinate(1.19, 0.408), new Coordinate(1.9, 0.408), new Coordinate(1.9, 0.51),
+                    new Coordinate(0.5, 0.51)
         });
 
         Finding finding = seams.slipped(seam, Amounts.millimetres(10), Amounts.millimetres(5), List.of(cable));
@@ -158,7 +160,8 @@ class SheetSeamsTest {
         LineString across =
                 factory.createLineString(new Coordinate[] {new Coordinate(0.5, 0.306), new Coordinate(1.9, 0.306)});
 
-        assertThat(seams.slippedAtWorst(Amounts.millimetres(5), List.of(between))).isEmpty();
+        assertThat(seams.slippedAtWorst(Amounts.millimetres(5), List.of(between)))
+                .isEmpty();
         assertThat(seams.slippedAtWorst(Amounts.millimetres(5), List.of(between, across))
                         .orElseThrow()
                         .message())

@@ -72,12 +72,15 @@ class FloorFindingsTest {
                     .contains("half a pitch would make 3 runs zigzag and take 12 mm more cable");
         });
         List<Finding> measured = seams(room.sheetSlip(Amounts.millimetres(44)).build(), lines);
-        assertThat(measured).filteredOn(f -> f.severity() == Severity.WARNING).isNotEmpty().allSatisfy(f -> {
-            assertThat(f.subject()).startsWith("seam along column ");
-            assertThat(f.message())
-                    .contains("3 runs across the seam have to zigzag and take 4 mm more cable")
-                    .contains("shift the sheet by 10 mm");
-        });
+        assertThat(measured)
+                .filteredOn(f -> f.severity() == Severity.WARNING)
+                .isNotEmpty()
+                .allSatisfy(f -> {
+                    assertThat(f.subject()).startsWith("seam along column ");
+                    assertThat(f.message())
+                            .contains("3 runs across the seam have to zigzag and take 4 mm more cable")
+                            .contains("shift the sheet by 10 mm");
+                });
         assertThat(measured)
                 .filteredOn(f -> f.subject().startsWith("seam along row "))
                 .isNotEmpty()
@@ -105,7 +108,10 @@ class FloorFindingsTest {
                 Schoolrooms.rectangle(700, 250, 1500, 1000),
                 Units.MILLIMETRE,
                 TradeLength.of(Amounts.millimetres(50)));
-        Brief brief = SmallRooms.bare(1500, 1400).keepOut(bath).catalogue(SmallRooms.catalogue()).build();
+        Brief brief = SmallRooms.bare(1500, 1400)
+                .keepOut(bath)
+                .catalogue(SmallRooms.catalogue())
+                .build();
         HeatableArea heatable =
                 HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch());
         LineString inTheGap = new GeometryFactory()
