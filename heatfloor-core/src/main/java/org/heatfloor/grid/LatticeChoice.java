@@ -116,10 +116,11 @@ public final class LatticeChoice {
     private Candidate swept(Candidate start) {
         Obstacles obstacles = obstacles(start.direction());
         Candidate best = start;
-        for (int i = 0; i < COARSE_PHASES * COARSE_PHASES; i++) {
-            double u = start.u() + (double) (i / COARSE_PHASES) * pitch / COARSE_PHASES;
-            double v = start.v() + (double) (i % COARSE_PHASES) * pitch / COARSE_PHASES;
-            best = better(best, obstacles, u, v);
+        double coarse = pitch / COARSE_PHASES;
+        for (int i = 0; i < COARSE_PHASES; i++) {
+            for (int j = 0; j < COARSE_PHASES; j++) {
+                best = better(best, obstacles, start.u() + i * coarse, start.v() + j * coarse);
+            }
         }
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
             Candidate from = best;

@@ -53,12 +53,15 @@ class LatticeChoiceProperties {
         double cos = Math.cos(radians);
         double sin = Math.sin(radians);
         int best = 0;
-        for (int i = 0; i < PHASES * PHASES; i++) {
-            double u = PITCH_METRES * (i / PHASES) / PHASES;
-            double v = PITCH_METRES * (i % PHASES) / PHASES;
-            Point stud = FACTORY.createPoint(new Coordinate(u * cos - v * sin, u * sin + v * cos));
-            StudLattice swept = StudLattice.of(MEMBRANE, stud, Units.METRE, chosen.angle());
-            best = Math.max(best, ChannelGrid.of(swept, room, WALL, keepOuts).freeChannels());
+        for (int i = 0; i < PHASES; i++) {
+            for (int j = 0; j < PHASES; j++) {
+                double u = PITCH_METRES * i / PHASES;
+                double v = PITCH_METRES * j / PHASES;
+                Point stud = FACTORY.createPoint(new Coordinate(u * cos - v * sin, u * sin + v * cos));
+                StudLattice swept = StudLattice.of(MEMBRANE, stud, Units.METRE, chosen.angle());
+                best = Math.max(
+                        best, ChannelGrid.of(swept, room, WALL, keepOuts).freeChannels());
+            }
         }
         return best;
     }
