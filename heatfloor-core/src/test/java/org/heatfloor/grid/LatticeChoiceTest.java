@@ -56,8 +56,7 @@ class LatticeChoiceTest {
     /** No wall of this room runs with another, so only the sweep helps. */
     @Test
     void an_oblique_room_gains_by_the_sweep() {
-        Room room = Room.ofWkt(
-                "POLYGON ((0 0, 2000 120, 2300 1500, 900 1900, -200 1300, 0 0))", Units.MILLIMETRE);
+        Room room = Room.ofWkt("POLYGON ((0 0, 2000 120, 2300 1500, 900 1900, -200 1300, 0 0))", Units.MILLIMETRE);
 
         StudLattice chosen = LatticeChoice.choose(MEMBRANE, room, WALL, List.of());
 
@@ -76,8 +75,7 @@ class LatticeChoiceTest {
                 StudLattice lattice = StudLattice.of(
                         MEMBRANE, new GeometryFactory().createPoint(stud), Units.MILLIMETRE, chosen.angle());
                 best = Math.max(
-                        best,
-                        ChannelGrid.of(lattice, room, WALL, List.of()).freeChannels());
+                        best, ChannelGrid.of(lattice, room, WALL, List.of()).freeChannels());
             }
         }
         return best;
