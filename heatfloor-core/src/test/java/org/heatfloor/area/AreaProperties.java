@@ -133,7 +133,7 @@ class AreaProperties {
     }
 
     /** With dead space taken off, as the user sees it; the region before dead space and the places themselves obey as well. */
-    @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void one_keep_out_more_never_leaves_more_and_a_wider_clearance_neither(
             @ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Plan plan = Plan.random(shape, seed);
