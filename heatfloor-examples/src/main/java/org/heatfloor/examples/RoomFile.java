@@ -13,6 +13,7 @@ import org.heatfloor.area.PriorityZone;
 import org.heatfloor.area.Room;
 import org.heatfloor.area.TradeLength;
 import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.electrical.InstallationDetails;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.takeoff.Bedding;
@@ -38,6 +39,7 @@ import org.locationtech.jts.geom.Point;
  * @param jointRule how large a bay of the floor may be, where not the rule of the code's country
  * @param cable how cable is to be laid and what may be bought
  * @param supply the supply and its code
+ * @param installation what else is said of the electrical installation
  * @param buildUp the layers, where given
  * @param climate the temperatures around, where given
  * @param tile the tile, where given
@@ -58,6 +60,7 @@ record RoomFile(
         Optional<JointRule> jointRule,
         Cable cable,
         Supply supply,
+        InstallationDetails installation,
         Optional<BuildUp> buildUp,
         Optional<Climate> climate,
         Optional<TileSpec> tile,
