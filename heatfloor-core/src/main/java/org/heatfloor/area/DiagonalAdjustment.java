@@ -9,8 +9,6 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * Places the corners of a room from walls and diagonals, triangle by triangle, then by least squares where readings are
@@ -20,6 +18,9 @@ import org.locationtech.jts.geom.Polygon;
 final class DiagonalAdjustment {
 
     static final double CRITICAL = 3.29;
+
+    /** A triangle less high than this part of its longer side is a poor start. */
+    private static final double FAT = 0.05;
 
     /** A reading checked by less than this is not judged. */
     private static final double LEAST_REDUNDANCY = 1e-6;
@@ -46,13 +47,14 @@ final class DiagonalAdjustment {
         double[] metres =
                 readings.stream().mapToDouble(WallsAndDiagonals.Reading::metres).toArray();
         LeastSquares fit = new LeastSquares(from, to, metres, x, y);
-        Coordinate[] ring = new Coordinate[count + 1];
+        Coordinate[] corners = new Coordinate[count];
         for (int i = 0; i < count; i++) {
-            ring[i] = new Coordinate(fit.x(i), fit.y(i));
+            corners[i] = new Coordinate(fit.x(i), fit.y(i));
         }
-        ring[count] = ring[0].copy();
-        Polygon outline = new GeometryFactory().createPolygon(ring);
-        refuseCrossing(ring);
+        Outline outline = new Outline(survey.fittings, true);
+        for (int i = 0; i < count; i++) {
+            outline.straight(i, "wall " + survey.walls.get(i).name(), corners[i], corners[(i + 1) % count]);
+        }
         double largest = 0;
         double perimeter = 0;
         List<Measurement> measurements = new ArrayList<>();
@@ -71,8 +73,8 @@ final class DiagonalAdjustment {
                             : Math.abs(residual) / (survey.deviationMetres * Math.sqrt(redundancy))));
         }
         return new SurveyedRoom(
-                Room.of(outline, Units.METRE),
-                List.of(),
+                outline.room(),
+                outline.doors(corners),
                 largest,
                 perimeter,
                 0,
@@ -92,17 +94,22 @@ final class DiagonalAdjustment {
         }
     }
 
-    /** A corner not placed yet with two placed corners it was measured from, best a pair measured from each other. */
+    /** A corner not placed yet with two placed corners it was measured from, best a fat triangle all measured. */
     private int[] next(boolean[] placed) {
         int[] found = new int[0];
+        int foundRank = Integer.MAX_VALUE;
         for (int k = 0; k < count; k++) {
             for (int i = 0; i < count && !placed[k]; i++) {
                 for (int j = i + 1; j < count; j++) {
                     if (placed[i] && placed[j] && length(i, k) > 0 && length(j, k) > 0) {
-                        if (length(i, j) > 0) {
-                            return new int[] {k, i, j};
+                        int rank = (isFat(k, i, j) ? 0 : 2) + (length(i, j) > 0 ? 0 : 1);
+                        if (rank < foundRank) {
+                            found = new int[] {k, i, j};
+                            foundRank = rank;
                         }
-                        found = found.length == 0 ? new int[] {k, i, j} : found;
+                        if (rank == 0) {
+                            return found;
+                        }
                     }
                 }
             }
@@ -121,13 +128,31 @@ final class DiagonalAdjustment {
                 + survey.diagonals.size() + " were given");
     }
 
+    private boolean isFat(int k, int i, int j) {
+        double longer = Math.max(length(i, k), length(j, k));
+        return heightSquared(k, i, j) > FAT * FAT * longer * longer;
+    }
+
+    /** Square of corner k's height over the base from i to j; negative where the three lengths make no triangle. */
+    private double heightSquared(int k, int i, int j) {
+        double along = along(k, i, j);
+        return length(i, k) * length(i, k) - along * along;
+    }
+
+    private double along(int k, int i, int j) {
+        double base = Math.hypot(x[j] - x[i], y[j] - y[i]);
+        double a = length(i, k);
+        double b = length(j, k);
+        return (a * a - b * b + base * base) / (2 * base);
+    }
+
     /** With the room at the left hand, corners in the order of the walk make a triangle that turns left. */
     private void place(int k, int i, int j) {
         double base = Math.hypot(x[j] - x[i], y[j] - y[i]);
         double a = length(i, k);
         double b = length(j, k);
-        double along = (a * a - b * b + base * base) / (2 * base);
-        double square = a * a - along * along;
+        double along = along(k, i, j);
+        double square = heightSquared(k, i, j);
         if (!(square > 0)) {
             throw new IllegalArgumentException("corner '" + survey.corners.get(k) + "': "
                     + QuantityText.number(a, 3) + " m from '" + survey.corners.get(i) + "' and "
@@ -150,17 +175,6 @@ final class DiagonalAdjustment {
             }
         }
         return 0;
-    }
-
-    private void refuseCrossing(Coordinate[] ring) {
-        Sides sides = new Sides();
-        sides.ring(
-                List.of(ring).subList(0, count),
-                survey.walls.stream().map(w -> "wall " + w.name()).toList());
-        sides.meeting().ifPresent(m -> {
-            throw new IllegalArgumentException(m.first() + " and " + m.second() + ": they " + m.verb()
-                    + "; walls that meet at their common corner only are expected");
-        });
     }
 
     private List<Finding> findings(LeastSquares fit, List<Measurement> measurements) {

@@ -45,13 +45,13 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
      * Checks a floor.
      *
      * @param room the room
-     * @param keepOuts those of kind {@link KeepOutKind#MOVEMENT_JOINT} drawn as lines part the floor
+     * @param keepOuts those of kind {@link KeepOutKind#MOVEMENT_JOINT}, drawn as lines or as wide as they are, part the floor
      * @param heatable what of it may be heated
      * @param rule how large a bay may be
      * @return bays and findings
      */
     public static FloorReadiness of(Room room, List<KeepOut> keepOuts, HeatableArea heatable, JointRule rule) {
-        Polygon floor = room.polygon();
+        Geometry floor = withoutWideJoints(room, keepOuts);
         List<Finding> findings = new ArrayList<>();
         Geometry lines = floor.getBoundary();
         for (KeepOut keepOut : keepOuts) {
@@ -82,14 +82,26 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
         return new FloorReadiness(bays, findings);
     }
 
+    private static Geometry withoutWideJoints(Room room, List<KeepOut> keepOuts) {
+        Geometry floor = room.polygon();
+        for (KeepOut keepOut : keepOuts) {
+            if (keepOut.kind() == KeepOutKind.MOVEMENT_JOINT && keepOut.shape() instanceof Polygon wide) {
+                floor = Offsets.difference(floor, wide);
+            }
+        }
+        return floor;
+    }
+
+    /** A bay without cable moves less; what it breaks is only noted. */
     private static void judge(Bay bay, JointRule rule, List<Finding> findings) {
         String what = (bay.isHeated() ? "The heated " : "The unheated ") + bay.name();
+        Severity severity = bay.isHeated() ? Severity.WARNING : Severity.NOTE;
         double length = Si.in("length", bay.length(), Units.METRE);
         double limit = Si.in("limit", rule.longestSide(), Units.METRE);
         if (length > limit + 1e-9) {
             int parts = (int) Math.ceil(length / limit - 1e-9);
             findings.add(Finding.of(
-                    Severity.WARNING,
+                    severity,
                     bay.name(),
                     what + " is longer than " + rule.name() + " allows; " + (parts - 1)
                             + (parts == 2 ? " joint" : " joints") + " across it would make "
@@ -101,7 +113,7 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
         rule.largestArea().ifPresent(largest -> {
             if (Si.in("area", bay.area(), Units.SQUARE_METRE) > Si.in("limit", largest, Units.SQUARE_METRE) + 1e-9) {
                 findings.add(Finding.of(
-                        Severity.WARNING,
+                        severity,
                         bay.name(),
                         what + " is larger than " + rule.name() + " allows.",
                         bay.area(),
@@ -129,12 +141,12 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
                 "It stays unheated; keep the edge joint along all walls free of mortar, for a heated floor moves at every"
                         + " switching.",
                 strip.area(),
-                Source.document("ANSI A108.02", "4.4.1"));
+                Source.document("ANSI A108.02 (edition not stated), as quoted in TileLetter", "4.4.1"));
     }
 
     /** A joint parts bays only when both its ends reach a wall or another joint. */
     private static void endsShort(
-            String name, LineString joint, Polygon floor, List<KeepOut> keepOuts, List<Finding> findings) {
+            String name, LineString joint, Geometry floor, List<KeepOut> keepOuts, List<Finding> findings) {
         for (Point end : List.of(joint.getStartPoint(), joint.getEndPoint())) {
             double gap = floor.getBoundary().distance(end);
             for (KeepOut other : keepOuts) {

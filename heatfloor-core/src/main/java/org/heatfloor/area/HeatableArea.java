@@ -9,6 +9,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
+import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
@@ -20,14 +21,17 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * What of a room's floor may be heated. The floor falls into three: the places kept out (the strip along the walls, the
  * keep-outs with their clearances), dead space (free, but too narrow for a run or no place to stand), and the heatable
- * region, where the cable's centre line may lie. A keep-out more or a wider clearance never leaves more of it. Clearances are never short; the region errs to the inside by at most
- * 0.13 % of a clearance. Areas are computed on a grid of 1 µm, so that the three add up to the floor within that grid times
+ * region, where the cable's centre line may lie. A keep-out more or a wider clearance never leaves more of it. Clearances
+ * are never short; the region errs to the inside by at most 0.13 % of a clearance. Areas are computed on a grid of 1 µm, so that the three add up to the floor within that grid times
  * the length of their edges. Coordinates are metres.
  */
 public final class HeatableArea {
 
     /** A line keeps at least this much from the cable, so that it parts the region. */
     private static final double LEAST_LINE_CLEARANCE_METRES = 5e-6;
+
+    private static final String STRIP = "strip along the walls";
+    private static final String STRIP_REASON = "the edge joint, later fixings and skirting";
 
     private final Polygon floor;
     private final Geometry region;
@@ -88,9 +92,9 @@ public final class HeatableArea {
         Polygon floor = room.polygon();
         Geometry region = Offsets.shrunk(floor, wall);
         List<TakenArea> taken = new ArrayList<>();
-        taken.add(new TakenArea(
-                "strip along the walls", lost(floor, region), "the edge joint, later fixings and skirting"));
+        taken.add(new TakenArea(STRIP, lost(floor, region), STRIP_REASON));
         List<Finding> findings = new ArrayList<>();
+        narrowStrip(wallClearance.with(studPitch)).ifPresent(findings::add);
         for (KeepOut keepOut : keepOuts) {
             String reason = UsualClearance.of(keepOut.kind()).reason();
             if (!keepOut.blocksCable()) {
@@ -100,7 +104,7 @@ public final class HeatableArea {
             Geometry left = Offsets.chained(region, taken(keepOut, pitch));
             taken.add(new TakenArea(keepOut.name(), lost(region, left), reason));
             region = left;
-            lessThanUsual(keepOut, studPitch).ifPresent(findings::add);
+            clearance(keepOut, studPitch).ifPresent(findings::add);
         }
         region = Offsets.onGrid(region);
         DeadSpaces.Found found = new DeadSpaces(floor, wall, keepOuts, pitch)
@@ -131,9 +135,18 @@ public final class HeatableArea {
         return Amounts.squareMetres(Math.max(0, before.getArea() - after.getArea()));
     }
 
-    private static Optional<Finding> lessThanUsual(KeepOut keepOut, Quantity<Length> studPitch) {
+    /** The usual clearance where none was given, and a clearance below it. */
+    private static Optional<Finding> clearance(KeepOut keepOut, Quantity<Length> studPitch) {
         UsualClearance usual = UsualClearance.of(keepOut.kind());
         Quantity<Length> given = keepOut.clearance().with(studPitch);
+        if (keepOut.clearanceAssumed()) {
+            return Optional.of(Finding.withValue(
+                    Severity.NOTE,
+                    keepOut.name(),
+                    "No clearance was given, so the usual " + usual.clearance() + " is kept: " + usual.reason() + ".",
+                    given,
+                    usual.source()));
+        }
         Quantity<Length> expected = usual.clearance().with(studPitch);
         if (Si.in("clearance", given, Units.METRE) >= Si.in("usual clearance", expected, Units.METRE) - 1e-9) {
             return Optional.empty();
@@ -146,6 +159,22 @@ public final class HeatableArea {
                 given,
                 expected,
                 usual.source()));
+    }
+
+    /** The usual clearance from a column is that from a wall. */
+    private static Optional<Finding> narrowStrip(Quantity<Length> clearance) {
+        UsualClearance usual = UsualClearance.of(KeepOutKind.COLUMN);
+        Quantity<Length> expected = usual.clearance().with(Amounts.metres(1));
+        if (Si.in("wall clearance", clearance, Units.METRE) >= Si.in("usual", expected, Units.METRE) - 1e-9) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.of(
+                Severity.NOTE,
+                STRIP,
+                "It is narrower than usual; it is kept for " + STRIP_REASON + ".",
+                clearance,
+                expected,
+                Source.commonPractice(usual.clearance() + " from walls")));
     }
 
     private static Finding finding(DeadSpace space) {

@@ -143,7 +143,7 @@ public record JointRule(
         return sides(
                 "tiled floor, United Kingdom",
                 Amounts.metres(10),
-                Source.document("The Tile Association, guide to tiling floors", "section 10"));
+                Source.document("The Tile Association, guide (edition not stated)", "section 10"));
     }
 
     /**

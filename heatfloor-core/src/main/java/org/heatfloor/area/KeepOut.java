@@ -30,6 +30,7 @@ public final class KeepOut {
     private final Geometry shape;
     private final double radiusMetres;
     private final TradeLength clearance;
+    private final boolean clearanceAssumed;
     private final Optional<Quantity<Length>> freeHeight;
     private final double leastFreeHeightMetres;
 
@@ -39,6 +40,7 @@ public final class KeepOut {
             Geometry shape,
             double radiusMetres,
             TradeLength clearance,
+            boolean clearanceAssumed,
             Optional<Quantity<Length>> freeHeight,
             double leastFreeHeightMetres) {
         if (name.isBlank()) {
@@ -49,6 +51,7 @@ public final class KeepOut {
         this.shape = shape;
         this.radiusMetres = radiusMetres;
         this.clearance = Objects.requireNonNull(clearance, "clearance");
+        this.clearanceAssumed = clearanceAssumed;
         this.freeHeight = freeHeight;
         this.leastFreeHeightMetres = leastFreeHeightMetres;
     }
@@ -75,12 +78,13 @@ public final class KeepOut {
                 Geometries.taken("keep-out '" + name + "'", shape, unit),
                 0,
                 clearance,
+                false,
                 Optional.empty(),
                 USUAL_LEAST_FREE_HEIGHT_METRES);
     }
 
     /**
-     * A keep-out with the usual clearance of its kind, {@link UsualClearance#of}.
+     * A keep-out with the usual clearance of its kind, {@link UsualClearance#of}, which the findings then say.
      *
      * @param name what the fitter calls it
      * @param kind what it is
@@ -90,7 +94,7 @@ public final class KeepOut {
      * @throws IllegalArgumentException if the name is blank or the shape is neither, empty, or crosses itself
      */
     public static KeepOut of(String name, KeepOutKind kind, Geometry shape, Unit<Length> unit) {
-        return of(name, kind, shape, unit, UsualClearance.of(kind).clearance());
+        return of(name, kind, shape, unit, UsualClearance.of(kind).clearance()).assumed();
     }
 
     /**
@@ -119,8 +123,30 @@ public final class KeepOut {
                 Geometries.taken(what, centre, unit),
                 Si.positive(what + " diameter", diameter, Units.METRE) / 2,
                 clearance,
+                false,
                 Optional.empty(),
                 USUAL_LEAST_FREE_HEIGHT_METRES);
+    }
+
+    /**
+     * A round keep-out with the usual clearance of its kind, {@link UsualClearance#of}, which the findings then say.
+     *
+     * @param name what the fitter calls it
+     * @param kind what it is
+     * @param centre its centre
+     * @param unit the unit of the centre's coordinates
+     * @param diameter its diameter, greater than zero
+     * @return the keep-out
+     * @throws IllegalArgumentException if the name is blank, the centre is not finite or the diameter not above zero
+     */
+    public static KeepOut round(
+            String name, KeepOutKind kind, Point centre, Unit<Length> unit, Quantity<Length> diameter) {
+        return round(name, kind, centre, unit, diameter, UsualClearance.of(kind).clearance())
+                .assumed();
+    }
+
+    private KeepOut assumed() {
+        return new KeepOut(name, kind, shape, radiusMetres, clearance, true, freeHeight, leastFreeHeightMetres);
     }
 
     /**
@@ -132,7 +158,15 @@ public final class KeepOut {
      */
     public KeepOut withFreeHeight(Quantity<Length> height) {
         Si.notNegative("keep-out '" + name + "' free height", height, Units.METRE);
-        return new KeepOut(name, kind, shape, radiusMetres, clearance, Optional.of(height), leastFreeHeightMetres);
+        return new KeepOut(
+                name,
+                kind,
+                shape,
+                radiusMetres,
+                clearance,
+                clearanceAssumed,
+                Optional.of(height),
+                leastFreeHeightMetres);
     }
 
     /**
@@ -145,7 +179,7 @@ public final class KeepOut {
      */
     public KeepOut withLeastFreeHeight(Quantity<Length> height) {
         double metres = Si.notNegative("keep-out '" + name + "' least free height", height, Units.METRE);
-        return new KeepOut(name, kind, shape, radiusMetres, clearance, freeHeight, metres);
+        return new KeepOut(name, kind, shape, radiusMetres, clearance, clearanceAssumed, freeHeight, metres);
     }
 
     /**
@@ -191,6 +225,15 @@ public final class KeepOut {
      */
     public TradeLength clearance() {
         return clearance;
+    }
+
+    /**
+     * Whether no clearance was given, so that the usual one of the kind is kept.
+     *
+     * @return true for a keep-out made without a clearance
+     */
+    public boolean clearanceAssumed() {
+        return clearanceAssumed;
     }
 
     /**

@@ -12,6 +12,9 @@ final class LeastSquares {
     private static final int MOST_STEPS = 60;
     private static final double CONVERGED_METRES = 1e-12;
 
+    /** Corners that still move by more than this have found no place. */
+    private static final double LOST_METRES = 1e-6;
+
     private final int[] from;
     private final int[] to;
     private final double[] measured;
@@ -52,7 +55,8 @@ final class LeastSquares {
     private void solve() {
         int unknowns = 2 * x.length - 3;
         double[][] inverse = new double[unknowns][unknowns];
-        for (int step = 0; step < MOST_STEPS; step++) {
+        double largest = Double.POSITIVE_INFINITY;
+        for (int step = 0; step < MOST_STEPS && largest >= CONVERGED_METRES; step++) {
             double[][] normal = new double[unknowns][unknowns];
             double[] right = new double[unknowns];
             for (int k = 0; k < measured.length; k++) {
@@ -66,7 +70,7 @@ final class LeastSquares {
                 }
             }
             inverse = inverse(normal);
-            double largest = 0;
+            largest = 0;
             for (int i = 0; i < unknowns; i++) {
                 double change = 0;
                 for (int j = 0; j < unknowns; j++) {
@@ -75,9 +79,10 @@ final class LeastSquares {
                 move(i, change);
                 largest = Math.max(largest, Math.abs(change));
             }
-            if (largest < CONVERGED_METRES) {
-                break;
-            }
+        }
+        if (!(largest <= LOST_METRES)) {
+            throw new IllegalArgumentException("walls and diagonals: the readings contradict each other so much that no"
+                    + " shape fits them; measure again");
         }
         for (int k = 0; k < measured.length; k++) {
             residuals[k] = distance(k) - measured[k];

@@ -8,30 +8,19 @@ import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
-import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
 
 /** Turns wall runs into a room. */
 final class WallRunAdjustment {
 
-    private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final double FULL_TURN = 2 * Math.PI;
     private static final double CHORD_ERROR_METRES = 0.0001;
 
     /** Measured turns may miss a full turn by this much for each of them. Common practice, no source. */
     private static final double ANGLE_PER_TURN = Math.toRadians(2);
 
-    /** Corners this near are one. */
-    private static final double SAME_PLACE_METRES = 1e-9;
-
     private final WallRuns runs;
     private final int count;
-    private final List<Coordinate> ring = new ArrayList<>();
-    private final List<String> names = new ArrayList<>();
     private double angularMisclosure;
 
     WallRunAdjustment(WallRuns runs) {
@@ -61,13 +50,13 @@ final class WallRunAdjustment {
         refuseWorse(traverse);
         Coordinate[] corners = corners(traverse);
         boolean leftHanded = signedArea(corners) > 0;
+        Outline outline = new Outline(runs.fittings, leftHanded);
         for (int i = 0; i < count; i++) {
-            side(i, corners[i], corners[(i + 1) % count], leftHanded);
+            side(outline, i, corners[i], corners[(i + 1) % count], leftHanded);
         }
-        refuseCrossing();
         return new SurveyedRoom(
-                Room.of(withColumns(outline()), Units.METRE),
-                doors(corners),
+                outline.room(),
+                outline.doors(corners),
                 traverse.misclosure(),
                 traverse.perimeter(),
                 angularMisclosure,
@@ -160,14 +149,14 @@ final class WallRunAdjustment {
     }
 
     /** Adds the points of one side from its first corner to just before the next. */
-    private void side(int leg, Coordinate from, Coordinate to, boolean leftHanded) {
+    private void side(Outline outline, int leg, Coordinate from, Coordinate to, boolean leftHanded) {
         WallRuns.Leg wall = runs.legs.get(leg);
         if (wall.isArc()) {
             for (Coordinate c : arc(wall, from, to, leftHanded)) {
-                add(c.x, c.y, wall(leg));
+                outline.add(c.x, c.y, wall(leg));
             }
         } else {
-            straight(leg, from, to, leftHanded);
+            outline.straight(leg, wall(leg), from, to);
         }
     }
 
@@ -195,109 +184,6 @@ final class WallRunAdjustment {
             out.add(new Coordinate(cx + drawn * Math.cos(angle), cy + drawn * Math.sin(angle)));
         }
         return out.toArray(Coordinate[]::new);
-    }
-
-    private void straight(int leg, Coordinate from, Coordinate to, boolean leftHanded) {
-        add(from.x, from.y, wall(leg));
-        double length = from.distance(to);
-        double ux = (to.x - from.x) / length;
-        double uy = (to.y - from.y) / length;
-        double outward = leftHanded ? 1 : -1;
-        runs.recesses.stream()
-                .filter(r -> r.leg() == leg)
-                .sorted(Comparator.comparingDouble(WallRuns.Recess::fromMetres))
-                .forEach(r -> {
-                    String name = (r.depthMetres() > 0 ? "niche '" : "pier '") + r.name() + "'";
-                    double start = Math.min(r.fromMetres(), Math.max(0, length - r.widthMetres()));
-                    double end = Math.min(start + r.widthMetres(), length);
-                    double dx = outward * r.depthMetres() * uy;
-                    double dy = -outward * r.depthMetres() * ux;
-                    add(from.x + start * ux, from.y + start * uy, name);
-                    add(from.x + start * ux + dx, from.y + start * uy + dy, name);
-                    add(from.x + end * ux + dx, from.y + end * uy + dy, name);
-                    add(from.x + end * ux, from.y + end * uy, wall(leg));
-                });
-        int last = ring.size() - 1;
-        if (ring.get(last).distance(to) < SAME_PLACE_METRES && last > 0) {
-            ring.remove(last);
-            names.remove(last);
-        }
-    }
-
-    /** A corner and the name of the side that begins there; a corner already there begins the later side. */
-    private void add(double x, double y, String name) {
-        Coordinate next = new Coordinate(x, y);
-        int last = ring.size() - 1;
-        if (last >= 0 && ring.get(last).distance(next) <= SAME_PLACE_METRES) {
-            names.set(last, name);
-        } else {
-            ring.add(next);
-            names.add(name);
-        }
-    }
-
-    private void refuseCrossing() {
-        Sides sides = new Sides();
-        sides.ring(ring, names);
-        sides.meeting().ifPresent(m -> {
-            throw new IllegalArgumentException(m.first() + " and " + m.second() + ": they " + m.verb() + " near "
-                    + written(m.at()) + "; walls that meet at their common corner only are expected");
-        });
-    }
-
-    private static String written(Coordinate c) {
-        return QuantityText.number(c.x, 3) + " m " + QuantityText.number(c.y, 3) + " m";
-    }
-
-    private Polygon outline() {
-        List<Coordinate> closed = new ArrayList<>(ring);
-        closed.add(ring.get(0).copy());
-        return FACTORY.createPolygon(closed.toArray(Coordinate[]::new));
-    }
-
-    private Polygon withColumns(Polygon outline) {
-        List<LinearRing> holes = new ArrayList<>();
-        for (int i = 0; i < runs.columns.size(); i++) {
-            double[] c = runs.columns.get(i);
-            LinearRing ring = FACTORY.createLinearRing(new Coordinate[] {
-                new Coordinate(c[0], c[1]),
-                new Coordinate(c[2], c[1]),
-                new Coordinate(c[2], c[3]),
-                new Coordinate(c[0], c[3]),
-                new Coordinate(c[0], c[1])
-            });
-            Polygon column = FACTORY.createPolygon(ring);
-            if (!outline.contains(column) || outline.getBoundary().intersects(column)) {
-                throw new IllegalArgumentException("column '" + runs.columnNames.get(i)
-                        + "': it does not stand inside the walls, clear of them; a column inside the room, or a pier where it"
-                        + " joins a wall, is expected");
-            }
-            for (int k = 0; k < i; k++) {
-                if (FACTORY.createPolygon(holes.get(k)).intersects(column)) {
-                    throw new IllegalArgumentException("column '" + runs.columnNames.get(k) + "' and column '"
-                            + runs.columnNames.get(i) + "': they meet; columns clear of each other are expected");
-                }
-            }
-            holes.add(ring);
-        }
-        return FACTORY.createPolygon(outline.getExteriorRing(), holes.toArray(LinearRing[]::new));
-    }
-
-    private List<Door> doors(Coordinate[] corners) {
-        List<Door> out = new ArrayList<>();
-        for (WallRuns.Opening opening : runs.openings) {
-            Coordinate from = corners[opening.leg()];
-            Coordinate to = corners[(opening.leg() + 1) % count];
-            double length = from.distance(to);
-            double a = Math.min(1, opening.fromMetres() / length);
-            double b = Math.min(1, (opening.fromMetres() + opening.widthMetres()) / length);
-            LineString at = FACTORY.createLineString(new Coordinate[] {
-                new Coordinate(from.x + a * (to.x - from.x), from.y + a * (to.y - from.y)),
-                new Coordinate(from.x + b * (to.x - from.x), from.y + b * (to.y - from.y))
-            });
-            out.add(Door.of(opening.name(), at, Units.METRE));
-        }
-        return out;
     }
 
     private List<Measurement> measurements(Traverse traverse) {

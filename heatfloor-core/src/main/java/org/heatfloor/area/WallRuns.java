@@ -5,6 +5,7 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 
@@ -44,18 +45,10 @@ public final class WallRuns {
         }
     }
 
-    /** A rectangle let into a wall (positive depth) or standing out from it into the room (negative depth). */
-    record Recess(String name, int leg, double fromMetres, double widthMetres, double depthMetres) {}
-
-    record Opening(String name, int leg, double fromMetres, double widthMetres) {}
-
     final List<Leg> legs = new ArrayList<>();
     final List<Double> turns = new ArrayList<>();
     final List<Boolean> turnMeasured = new ArrayList<>();
-    final List<Recess> recesses = new ArrayList<>();
-    final List<Opening> openings = new ArrayList<>();
-    final List<double[]> columns = new ArrayList<>();
-    final List<String> columnNames = new ArrayList<>();
+    final Fittings fittings = new Fittings();
     double leastRatio = USUAL_LEAST_RATIO;
 
     private WallRuns() {}
@@ -87,16 +80,17 @@ public final class WallRuns {
      *
      * @param name what the fitter calls it
      * @param radius of the wall's face, 10 mm to 1 km
-     * @param sweep angle of the arc, to the left positive, up to 350° either way
+     * @param sweep angle of the arc, to the left positive, 0.5° to 350° either way
      * @return this run
      * @throws IllegalArgumentException if the name is blank or used already, or a figure out of range
      */
     public WallRuns arc(String name, Quantity<Length> radius, Quantity<Angle> sweep) {
         double metres = Si.within("wall '" + name + "' radius", radius, Units.METRE, 0.01, 1_000);
-        double radians = Si.within("wall '" + name + "' sweep", sweep, Units.RADIAN, -6.11, 6.11);
-        if (!(Math.abs(radians) >= 0.01)) {
+        double radians = Si.in("wall '" + name + "' sweep", sweep, Units.RADIAN);
+        if (!(Math.abs(radians) >= Math.toRadians(0.5) && Math.abs(radians) <= Math.toRadians(350.01))) {
             throw new IllegalArgumentException(
-                    "wall '" + name + "' sweep: " + sweep + " was given; an angle of 0.01 rad or more is expected");
+                    "wall '" + name + "' sweep: " + QuantityText.write(sweep.to(Units.DEGREE), 4)
+                            + " was given; 0.5 ° to 350 ° either way is expected");
         }
         return add(new Leg(name, metres * Math.abs(radians), metres, radians));
     }
@@ -149,8 +143,12 @@ public final class WallRuns {
      * @throws IllegalArgumentException if the angle is out of range or two turns follow each other
      */
     public WallRuns turn(Quantity<Angle> angle) {
-        double radians =
-                Si.within("turn after wall '" + lastName() + "'", angle, Units.RADIAN, -Math.PI + 1e-6, Math.PI - 1e-6);
+        double radians = Si.in("turn after wall '" + lastName() + "'", angle, Units.RADIAN);
+        if (!(Math.abs(radians) <= Math.PI - 1e-6)) {
+            throw new IllegalArgumentException("turn after wall '" + lastName() + "': "
+                    + QuantityText.write(angle.to(Units.DEGREE), 4)
+                    + " was given; less than 180 ° either way is expected");
+        }
         return turn(radians, true);
     }
 
@@ -165,7 +163,8 @@ public final class WallRuns {
      * @throws IllegalArgumentException if a figure is not above zero or the niche does not fit the wall
      */
     public WallRuns niche(String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth) {
-        return recess("niche '" + name + "'", name, from, width, depth, 1);
+        fittings.niche(name, straight("niche '" + name + "'"), from, width, depth);
+        return this;
     }
 
     /**
@@ -179,7 +178,8 @@ public final class WallRuns {
      * @throws IllegalArgumentException if a figure is not above zero or the pier does not fit the wall
      */
     public WallRuns pier(String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth) {
-        return recess("pier '" + name + "'", name, from, width, depth, -1);
+        fittings.pier(name, straight("pier '" + name + "'"), from, width, depth);
+        return this;
     }
 
     /**
@@ -192,9 +192,7 @@ public final class WallRuns {
      * @throws IllegalArgumentException if a figure is out of range or the opening does not fit the wall
      */
     public WallRuns door(String name, Quantity<Length> from, Quantity<Length> width) {
-        String what = "door '" + name + "'";
-        double[] place = along(what, from, width);
-        openings.add(new Opening(name, legs.size() - 1, place[0], place[1]));
+        fittings.door(name, straight("door '" + name + "'"), from, width);
         return this;
     }
 
@@ -215,16 +213,7 @@ public final class WallRuns {
             Quantity<Length> across,
             Quantity<Length> width,
             Quantity<Length> depth) {
-        String what = "column '" + name + "'";
-        double x = Si.in(what + " along", along, Units.METRE);
-        double y = Si.in(what + " across", across, Units.METRE);
-        columns.add(new double[] {
-            x,
-            y,
-            x + Si.positive(what + " width", width, Units.METRE),
-            y + Si.positive(what + " depth", depth, Units.METRE)
-        });
-        columnNames.add(name);
+        fittings.column(name, along, across, width, depth);
         return this;
     }
 
@@ -284,26 +273,12 @@ public final class WallRuns {
         return this;
     }
 
-    private WallRuns recess(
-            String what, String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth, int sign) {
-        double[] place = along(what, from, width);
-        double metres = Si.within(what + " depth", depth, Units.METRE, 0.001, 100);
-        recesses.add(new Recess(name, legs.size() - 1, place[0], place[1], sign * metres));
-        return this;
-    }
-
-    private double[] along(String what, Quantity<Length> from, Quantity<Length> width) {
+    private Fittings.Wall straight(String what) {
         if (legs.isEmpty() || legs.get(legs.size() - 1).isArc()) {
             throw new IllegalArgumentException(what + ": no straight wall before it; a straight wall is expected");
         }
         Leg wall = legs.get(legs.size() - 1);
-        double start = Si.notNegative(what + " distance from the wall's start", from, Units.METRE);
-        double size = Si.within(what + " width", width, Units.METRE, 0.001, 1_000);
-        if (!(start + size <= wall.lengthMetres + 1e-9)) {
-            throw new IllegalArgumentException(what + ": " + from + " and " + width + " were given on wall '"
-                    + wall.name + "'; both together at most its length of " + wall.lengthMetres + " m are expected");
-        }
-        return new double[] {start, size};
+        return new Fittings.Wall(wall.name, legs.size() - 1, wall.lengthMetres);
     }
 
     private String lastName() {

@@ -21,6 +21,7 @@ public final class WallsAndDiagonals {
     final List<String> corners = new ArrayList<>();
     final List<Reading> walls = new ArrayList<>();
     final List<Reading> diagonals = new ArrayList<>();
+    final Fittings fittings = new Fittings();
     double deviationMetres = 0.003;
     private boolean closed;
 
@@ -96,6 +97,79 @@ public final class WallsAndDiagonals {
         diagonals.add(
                 new Reading(name, a, b, Si.within("diagonal " + name + " length", length, Units.METRE, 0.001, 1_000)));
         return this;
+    }
+
+    /**
+     * A niche let into the last wall.
+     *
+     * @param name what the fitter calls it
+     * @param from distance from the wall's start to the niche
+     * @param width along the wall
+     * @param depth away from the room
+     * @return this survey
+     * @throws IllegalArgumentException if a figure is not above zero or the niche does not fit the wall
+     */
+    public WallsAndDiagonals niche(String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth) {
+        fittings.niche(name, last("niche '" + name + "'"), from, width, depth);
+        return this;
+    }
+
+    /**
+     * A pier or chimney breast that stands out from the last wall into the room.
+     *
+     * @param name what the fitter calls it
+     * @param from distance from the wall's start to the pier
+     * @param width along the wall
+     * @param depth into the room
+     * @return this survey
+     * @throws IllegalArgumentException if a figure is not above zero or the pier does not fit the wall
+     */
+    public WallsAndDiagonals pier(String name, Quantity<Length> from, Quantity<Length> width, Quantity<Length> depth) {
+        fittings.pier(name, last("pier '" + name + "'"), from, width, depth);
+        return this;
+    }
+
+    /**
+     * A door opening in the last wall.
+     *
+     * @param name where it leads
+     * @param from distance from the wall's start to the opening
+     * @param width of the opening
+     * @return this survey
+     * @throws IllegalArgumentException if a figure is out of range or the opening does not fit the wall
+     */
+    public WallsAndDiagonals door(String name, Quantity<Length> from, Quantity<Length> width) {
+        fittings.door(name, last("door '" + name + "'"), from, width);
+        return this;
+    }
+
+    /**
+     * A rectangular column, measured from the first corner along the first wall and square to it.
+     *
+     * @param name what the fitter calls it
+     * @param along distance along the first wall to the column's near corner
+     * @param across distance from the first wall to the near face
+     * @param width along the first wall
+     * @param depth across it
+     * @return this survey
+     * @throws IllegalArgumentException if a size is not above zero
+     */
+    public WallsAndDiagonals column(
+            String name,
+            Quantity<Length> along,
+            Quantity<Length> across,
+            Quantity<Length> width,
+            Quantity<Length> depth) {
+        fittings.column(name, along, across, width, depth);
+        return this;
+    }
+
+    private Fittings.Wall last(String what) {
+        if (walls.isEmpty()) {
+            throw new IllegalArgumentException(what + ": no wall before it; a wall is expected");
+        }
+        Reading wall = walls.get(walls.size() - 1);
+        return new Fittings.Wall(wall.name(), walls.size() - 1, wall.metres());
     }
 
     /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleFunction;
+import java.util.function.IntPredicate;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
@@ -16,7 +18,7 @@ import org.locationtech.jts.geom.LineString;
 final class JointSeams {
 
     /** A joint this far from a channel line, in pitches, is on it. */
-    private static final double ON_LINE = 0.01;
+    static final double ON_LINE = 0.01;
 
     private final ChannelGrid grid;
     private final Coordinate zero;
@@ -28,6 +30,7 @@ final class JointSeams {
         private double from = Double.POSITIVE_INFINITY;
         private double to = Double.NEGATIVE_INFINITY;
         private int crossing;
+        private final List<double[]> pieces = new ArrayList<>();
     }
 
     JointSeams(ChannelGrid grid) {
@@ -49,11 +52,18 @@ final class JointSeams {
             }
         }
         List<Seam> out = new ArrayList<>();
-        columns.forEach((column, s) ->
-                out.add(SheetSeams.seam("column " + column, place(column, s.from), place(column, s.to), s.crossing)));
-        rows.forEach(
-                (row, s) -> out.add(SheetSeams.seam("row " + row, place(s.from, row), place(s.to, row), s.crossing)));
+        columns.forEach((column, s) -> out.add(seam("column " + column, s, at -> place(column, at))));
+        rows.forEach((row, s) -> out.add(seam("row " + row, s, at -> place(at, row))));
         return out;
+    }
+
+    private static Seam seam(String where, Stretch stretch, DoubleFunction<Coordinate> place) {
+        List<LineString> pieces = new ArrayList<>();
+        for (double[] piece : stretch.pieces) {
+            pieces.add(SheetSeams.line(place.apply(piece[0]), place.apply(piece[1])));
+        }
+        LineString line = SheetSeams.line(place.apply(stretch.from), place.apply(stretch.to));
+        return new Seam("seam along " + where, line, stretch.crossing, pieces);
     }
 
     private void add(Coordinate a, Coordinate b, Map<Integer, Stretch> columns, Map<Integer, Stretch> rows) {
@@ -72,11 +82,12 @@ final class JointSeams {
         }
     }
 
-    private static void add(Stretch stretch, double from, double to, java.util.function.IntPredicate free) {
+    private static void add(Stretch stretch, double from, double to, IntPredicate free) {
         double low = Math.min(from, to);
         double high = Math.max(from, to);
         stretch.from = Math.min(stretch.from, low);
         stretch.to = Math.max(stretch.to, high);
+        stretch.pieces.add(new double[] {low, high});
         for (int i = (int) Math.ceil(low - ON_LINE); i < high - ON_LINE; i++) {
             stretch.crossing += free.test(i) ? 1 : 0;
         }

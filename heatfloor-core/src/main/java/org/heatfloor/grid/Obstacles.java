@@ -108,6 +108,12 @@ final class Obstacles {
         return roomRings.clone();
     }
 
+    /** How many corners the walls and keep-outs have. */
+    int corners() {
+        return discs.size()
+                + chains.stream().mapToInt(chain -> chain.places.length / 2).sum();
+    }
+
     ChannelGrid gridOf(StudLattice lattice) {
         Coordinate zero = lattice.junction(0, 0);
         double zeroU = u(zero);

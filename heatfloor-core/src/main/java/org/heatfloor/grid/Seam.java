@@ -1,5 +1,6 @@
 package org.heatfloor.grid;
 
+import java.util.List;
 import java.util.Objects;
 import org.locationtech.jts.geom.LineString;
 
@@ -9,10 +10,12 @@ public final class Seam {
     private final String name;
     private final LineString line;
     private final int crossingChannels;
+    private final List<LineString> pieces;
 
-    Seam(String name, LineString line, int crossingChannels) {
+    Seam(String name, LineString line, int crossingChannels, List<LineString> pieces) {
         this.name = Objects.requireNonNull(name);
         this.line = line;
+        this.pieces = List.copyOf(pieces);
         this.crossingChannels = crossingChannels;
     }
 
@@ -32,6 +35,11 @@ public final class Seam {
      */
     public LineString line() {
         return (LineString) line.copy();
+    }
+
+    /** Where two pieces of membrane do meet along the line, each from its lower end to its upper. */
+    List<LineString> pieces() {
+        return pieces;
     }
 
     /**

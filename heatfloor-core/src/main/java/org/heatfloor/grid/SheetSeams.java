@@ -27,6 +27,7 @@ import org.locationtech.jts.geom.LineString;
 public final class SheetSeams {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
+    private static final String UP_TO = "up to ";
     private static final Source PLAY = Source.derived("pitch less stud less cable diameter");
 
     private final ChannelGrid grid;
@@ -92,8 +93,13 @@ public final class SheetSeams {
         return new SheetSeams(grid, pitch, new JointSeams(grid).of(joints), findings);
     }
 
-    static Seam seam(String where, Coordinate from, Coordinate to, int crossing) {
-        return new Seam("seam along " + where, FACTORY.createLineString(new Coordinate[] {from, to}), crossing);
+    private static Seam seam(String where, Coordinate from, Coordinate to, int crossing) {
+        LineString line = line(from, to);
+        return new Seam("seam along " + where, line, crossing, List.of(line));
+    }
+
+    static LineString line(Coordinate from, Coordinate to) {
+        return FACTORY.createLineString(new Coordinate[] {from, to});
     }
 
     private static int studs(String what, Quantity<Length> size, double pitch, List<Finding> findings) {
@@ -148,27 +154,45 @@ public final class SheetSeams {
      * @throws IllegalArgumentException if a figure is out of range
      */
     public Finding slipped(Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, TradeLength spacing) {
+        return slipped(seam, slip, cableDiameter, runs(seam, spacing), UP_TO);
+    }
+
+    /**
+     * What it costs when a sheet slips along a seam that laid cables cross; as {@link #slipped(Seam, Quantity, Quantity,
+     * TradeLength)}, with the runs that do cross it.
+     *
+     * @param seam a seam of this grid
+     * @param slip how far the sheet slipped along the seam
+     * @param cableDiameter the cable
+     * @param cables centre lines as laid, in metres
+     * @return a note when the cable still passes straight or none crosses, else a warning with the number of runs
+     * @throws IllegalArgumentException if a figure is out of range
+     */
+    public Finding slipped(Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, List<LineString> cables) {
+        return slipped(seam, slip, cableDiameter, crossings(seam, cables), "");
+    }
+
+    private Finding slipped(Seam seam, Quantity<Length> slip, Quantity<Length> cableDiameter, int runs, String bound) {
         double metres = Si.notNegative("slip", slip, Units.METRE);
         double off = Math.abs(metres - pitchMetres * Math.rint(metres / pitchMetres));
         double play = playMetres(cableDiameter);
-        if (off <= play + 1e-12) {
+        if (off <= play + 1e-12 || runs == 0) {
+            String passes = runs == 0 ? "no run crosses it." : "the cable passes straight.";
             return Finding.of(
                     Severity.NOTE,
                     seam.name(),
-                    off < 1e-9
-                            ? "The sheets are in phase."
-                            : "The sheets are out of phase, but the cable passes straight.",
+                    off < 1e-9 ? "The sheets are in phase." : "The sheets are out of phase, but " + passes,
                     Amounts.metres(off),
                     Amounts.metres(play),
                     PLAY);
         }
-        int runs = runs(seam, spacing);
         return Finding.of(
                 Severity.WARNING,
                 seam.name(),
-                "The sheets are out of phase: up to " + runs + " runs across the seam have to zigzag and take "
-                        + longerMillimetres(runs, off) + " mm more cable; shift the sheet by "
-                        + QuantityText.number(off * 1000, 1) + " mm.",
+                "The sheets are out of phase: " + bound + runs(runs) + " across the seam "
+                        + (runs == 1 ? "has" : "have")
+                        + " to zigzag and take " + longerMillimetres(runs, off)
+                        + " mm more cable; shift the sheet by " + QuantityText.number(off * 1000, 1) + " mm.",
                 Amounts.metres(off),
                 Amounts.metres(play),
                 PLAY);
@@ -184,21 +208,77 @@ public final class SheetSeams {
      * @throws IllegalArgumentException if a figure is out of range
      */
     public Optional<Finding> slippedAtWorst(Quantity<Length> cableDiameter, TradeLength spacing) {
+        return seams.stream()
+                .max(Comparator.comparingInt(Seam::crossingChannels))
+                .flatMap(seam -> worst(seam, cableDiameter, runs(seam, spacing), UP_TO));
+    }
+
+    /**
+     * What it would cost if a sheet came to lie out of phase at its worst: by half a pitch, along the seam that most runs
+     * of the laid cables cross.
+     *
+     * @param cableDiameter the cable
+     * @param cables centre lines as laid, in metres
+     * @return a note; empty where no run crosses a seam or where even half a pitch costs nothing
+     * @throws IllegalArgumentException if a figure is out of range
+     */
+    public Optional<Finding> slippedAtWorst(Quantity<Length> cableDiameter, List<LineString> cables) {
+        return seams.stream()
+                .max(Comparator.comparingInt(seam -> crossings(seam, cables)))
+                .flatMap(seam -> worst(seam, cableDiameter, crossings(seam, cables), ""));
+    }
+
+    private Optional<Finding> worst(Seam seam, Quantity<Length> cableDiameter, int runs, String bound) {
         double play = playMetres(cableDiameter);
-        Optional<Seam> most = seams.stream().max(Comparator.comparingInt(Seam::crossingChannels));
-        if (most.isEmpty() || most.get().crossingChannels() == 0 || pitchMetres / 2 <= play) {
+        if (runs == 0 || pitchMetres / 2 <= play) {
             return Optional.empty();
         }
-        int runs = runs(most.get(), spacing);
         return Optional.of(Finding.of(
                 Severity.NOTE,
-                most.get().name(),
+                seam.name(),
                 "Keep the studs in phase across it: out of phase by up to " + QuantityText.number(play * 1000, 1)
-                        + " mm costs nothing; half a pitch would make up to " + runs
-                        + " runs zigzag and take " + longerMillimetres(runs, pitchMetres / 2) + " mm more cable.",
+                        + " mm costs nothing; half a pitch would make " + bound + runs(runs) + " zigzag and take "
+                        + longerMillimetres(runs, pitchMetres / 2) + " mm more cable.",
                 Amounts.metres(pitchMetres / 2),
                 Amounts.metres(play),
                 PLAY));
+    }
+
+    /** How often cables pass from one side of the seam to the other; a run along it does not. */
+    private int crossings(Seam seam, List<LineString> cables) {
+        int count = 0;
+        for (LineString piece : seam.pieces()) {
+            for (LineString cable : cables) {
+                count += crossings(piece.getCoordinateN(0), piece.getCoordinateN(1), cable);
+            }
+        }
+        return count;
+    }
+
+    private int crossings(Coordinate from, Coordinate to, LineString cable) {
+        int count = 0;
+        int before = 0;
+        for (Coordinate c : cable.getCoordinates()) {
+            int side = side(c, from, to);
+            boolean beyond = !isBeside(c, from, to);
+            count += !beyond && side * before < 0 ? 1 : 0;
+            before = beyond ? 0 : side == 0 ? before : side;
+        }
+        return count;
+    }
+
+    /** 1 to the left, -1 to the right, 0 on the line. */
+    private int side(Coordinate place, Coordinate from, Coordinate to) {
+        double away = ((to.x - from.x) * (place.y - from.y) - (to.y - from.y) * (place.x - from.x)) / from.distance(to);
+        return Math.abs(away) <= JointSeams.ON_LINE * pitchMetres ? 0 : away > 0 ? 1 : -1;
+    }
+
+    /** Whether a place lies beside the piece, not beyond its ends; the channel at its end belongs to the next piece. */
+    private boolean isBeside(Coordinate place, Coordinate from, Coordinate to) {
+        double length = from.distance(to);
+        double along = ((place.x - from.x) * (to.x - from.x) + (place.y - from.y) * (to.y - from.y)) / length;
+        double slack = JointSeams.ON_LINE * pitchMetres;
+        return along >= -slack && along < length - slack;
     }
 
     private double playMetres(Quantity<Length> cableDiameter) {
@@ -212,6 +292,10 @@ public final class SheetSeams {
         double step = Si.positive("spacing", spacing.with(grid.lattice().pitch()), Units.METRE);
         int every = Math.max(1, (int) Math.ceil(step / pitchMetres - 1e-9));
         return (seam.crossingChannels() + every - 1) / every;
+    }
+
+    private static String runs(int count) {
+        return count == 1 ? "1 run" : count + " runs";
     }
 
     private String longerMillimetres(int runs, double offMetres) {

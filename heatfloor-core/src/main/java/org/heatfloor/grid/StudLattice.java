@@ -5,6 +5,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
@@ -43,7 +44,8 @@ public final class StudLattice {
      * @param unit the unit of the origin's coordinates
      * @param angle turn of the rows against the x axis, counter-clockwise
      * @return the lattice
-     * @throws IllegalArgumentException if the origin is empty, not finite or farther than 1 km from the frame's zero
+     * @throws IllegalArgumentException if the origin is empty, not finite or farther than 1 km from the frame's zero, or the
+     *     angle is more than a full turn
      */
     public static StudLattice of(Membrane membrane, Point origin, Unit<Length> unit, Quantity<Angle> angle) {
         if (origin.isEmpty() || !Double.isFinite(origin.getX()) || !Double.isFinite(origin.getY())) {
@@ -56,12 +58,17 @@ public final class StudLattice {
             throw new IllegalArgumentException("lattice origin: " + origin + " in " + unit
                     + " was given; a point within " + FARTHEST_METRES + " m of the room's frame is expected");
         }
+        double radians = Si.in("lattice angle", angle, Units.RADIAN);
+        if (!(Math.abs(radians) <= 2 * Math.PI + 1e-9)) {
+            throw new IllegalArgumentException("lattice angle: " + QuantityText.write(angle.to(Units.DEGREE), 3)
+                    + " was given; at most 360 ° either way is expected");
+        }
         return new StudLattice(
                 Si.in("stud pitch", membrane.studPitch(), Units.METRE),
                 Si.in("stud diameter", membrane.studDiameter(), Units.METRE),
                 origin.getX() * metres,
                 origin.getY() * metres,
-                Si.in("lattice angle", angle, Units.RADIAN));
+                radians);
     }
 
     /**

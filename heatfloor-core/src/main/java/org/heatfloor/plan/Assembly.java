@@ -115,8 +115,10 @@ final class Assembly {
                 .filter(f -> !f.subject().equals("movement joints"))
                 .forEach(findings::add);
         findings.addAll(FloorFindings.of(brief, heatable));
-        takeOff.membraneCut().ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables)));
         List<LineString> lines = routes.stream().map(CableRoute::line).toList();
+        takeOff.membraneCut()
+                .ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables, lines)));
+        findings.addAll(FloorFindings.heatedForNothing(heatable, lines));
         List<LineString> leads =
                 routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
         LeadTracks.crowded(routes).ifPresent(findings::add);

@@ -4,22 +4,30 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.heatfloor.area.AreaRules;
+import org.heatfloor.area.DeadSpace;
 import org.heatfloor.area.FloorReadiness;
 import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.JointRule;
 import org.heatfloor.electrical.ElectricalCode;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
 import org.heatfloor.grid.ChannelGrid;
 import org.heatfloor.grid.Seam;
 import org.heatfloor.grid.SheetSeams;
 import org.heatfloor.grid.StudLattice;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.MembraneCut;
+import org.locationtech.jts.geom.LineString;
 
 /** What the floor itself gives to say: clearances, dead space, bays between joints, seams of the membrane. */
 final class FloorFindings {
+
+    /** Less cable than this in a dead space is not told. */
+    private static final double LEAST_METRES = 0.1;
 
     private FloorFindings() {}
 
@@ -31,6 +39,25 @@ final class FloorFindings {
         return out;
     }
 
+    /** Cable that lies where no one can stand: the router takes every free channel. */
+    static List<Finding> heatedForNothing(HeatableArea heatable, List<LineString> lines) {
+        List<Finding> out = new ArrayList<>();
+        for (DeadSpace space : heatable.deadSpaces()) {
+            double metres = lines.stream()
+                    .mapToDouble(line -> line.intersection(space.shape()).getLength())
+                    .sum();
+            if (space.reason() == DeadSpace.Reason.NO_STANDING_ROOM && metres > LEAST_METRES) {
+                out.add(Finding.withValue(
+                        Severity.NOTE,
+                        space.name(),
+                        "Cable lies here though no one can stand there; draw a keep-out over the place to leave it cold.",
+                        Amounts.metres(metres),
+                        AreaRules.STANDING_WIDTH_SOURCE));
+            }
+        }
+        return out;
+    }
+
     /** The rule of the country whose electrical code is in force, for heated floors. */
     static JointRule usual(ElectricalCode code) {
         if (code.name().startsWith("NEC")) {
@@ -39,8 +66,9 @@ final class FloorFindings {
         return code.name().startsWith("BS") ? JointRule.heatedUnitedKingdom() : JointRule.heatedScreedEurope();
     }
 
-    /** What a sheet out of phase costs: as measured where a slip was given, else at its worst. */
-    static List<Finding> seams(Brief brief, StudLattice lattice, MembraneCut cut, List<HeatingCable> cables) {
+    /** What a sheet out of phase costs the cables as laid: as measured where a slip was given, else at its worst. */
+    static List<Finding> seams(
+            Brief brief, StudLattice lattice, MembraneCut cut, List<HeatingCable> cables, List<LineString> lines) {
         ChannelGrid grid = ChannelGrid.of(lattice, brief.room, brief.wallClearance, brief.keepOuts);
         SheetSeams seams = SheetSeams.of(grid, cut.stock(), cut.joints());
         Quantity<Length> thickest = cables.stream()
@@ -50,10 +78,10 @@ final class FloorFindings {
         List<Finding> out = new ArrayList<>(seams.findings());
         if (brief.sheetSlip.isPresent()) {
             for (Seam seam : seams.seams()) {
-                out.add(seams.slipped(seam, brief.sheetSlip.get(), thickest, brief.rules.minSpacing()));
+                out.add(seams.slipped(seam, brief.sheetSlip.get(), thickest, lines));
             }
         } else {
-            seams.slippedAtWorst(thickest, brief.rules.minSpacing()).ifPresent(out::add);
+            seams.slippedAtWorst(thickest, lines).ifPresent(out::add);
         }
         return out;
     }

@@ -12,6 +12,9 @@ import javax.measure.quantity.Length;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.statistics.Statistics;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
@@ -52,7 +55,7 @@ class AreaProperties {
                         });
                 clearances.add(random.nextInt(3) == 0 ? 0 : 0.25 * random.nextDouble());
             }
-            return new Plan(outline, shapes, clearances, 0.3 * random.nextDouble() * random.nextDouble());
+            return new Plan(outline, shapes, clearances, 0.001 + 0.3 * random.nextDouble() * random.nextDouble());
         }
 
         Plan moved(AffineTransformation move) {
@@ -98,7 +101,7 @@ class AreaProperties {
         }
     }
 
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
     void moving_turning_and_mirroring_change_no_area(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Plan plan = Plan.random(shape, seed);
         HeatableArea here = plan.heatable();
@@ -115,7 +118,7 @@ class AreaProperties {
         }
     }
 
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
     void the_unit_of_the_coordinates_changes_no_area(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Plan plan = Plan.random(shape, seed);
         HeatableArea metres = plan.heatable();
@@ -130,7 +133,7 @@ class AreaProperties {
     }
 
     /** With dead space taken off, as the user sees it; the region before dead space and the places themselves obey as well. */
-    @Property(tries = 1_000, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void one_keep_out_more_never_leaves_more_and_a_wider_clearance_neither(
             @ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Plan plan = Plan.random(shape, seed);
@@ -138,7 +141,9 @@ class AreaProperties {
         int keepOuts = random.nextInt(4);
         HeatableArea after =
                 keepOuts < 3 ? plan.heatable(keepOuts + 1, 0) : plan.heatable(keepOuts, 0.2 * random.nextDouble());
-        leavesNoMore(plan.heatable(keepOuts, 0), after);
+        HeatableArea before = plan.heatable(keepOuts, 0);
+        leavesNoMore(before, after);
+        keepsEveryClearance(plan, keepOuts, before.heatableRegion());
     }
 
     private static void leavesNoMore(HeatableArea before, HeatableArea after) {
@@ -168,20 +173,34 @@ class AreaProperties {
         assertThat(dead).isCloseTo(squareMetres(area.deadArea()), within(GRID_SQUARE_METRES));
     }
 
-    /** The drawn region against the drawn shapes, with distances the offset code has no part in. */
-    /** The distance law through the public door, with distances that have no part in the offsets. */
+    /**
+     * The distance law through the public door, with distances of the geometry library that have no part in the offsets. Most
+     * of the rooms must have something left to measure, and every family of outlines must take its part.
+     */
     @Property(tries = 10_000, edgeCases = EdgeCasesMode.NONE)
     void the_region_keeps_every_clearance(@ForAll RandomRooms.Shape shape, @ForAll long seed) {
         Plan plan = Plan.random(shape, seed);
         Geometry region = plan.heatable(Units.METRE, 1, 3, 0, NO_DEAD_SPACE).region();
+        Statistics.label("left").collect(!region.isEmpty()).coverage(c -> c.check(true)
+                .percentage(p -> p > 80));
+        Statistics.label("shape").collect(shape).coverage(c -> {
+            for (RandomRooms.Shape each : RandomRooms.Shape.values()) {
+                c.check(each).percentage(p -> p > 5);
+            }
+        });
+        keepsEveryClearance(plan, 3, region);
+    }
+
+    private static void keepsEveryClearance(Plan plan, int keepOuts, Geometry region) {
         if (region.isEmpty()) {
             return;
         }
-        assertThat(plan.outline().buffer(1e-6).contains(region)).isTrue();
-        if (plan.wallClearance() > 0) {
-            assertThat(region.distance(plan.outline().getBoundary())).isGreaterThanOrEqualTo(plan.wallClearance());
+        // A part that has one place inside and keeps off the walls lies inside altogether.
+        assertThat(region.distance(plan.outline().getBoundary())).isGreaterThanOrEqualTo(plan.wallClearance());
+        for (Polygon part : Offsets.polygons(region)) {
+            assertThat(plan.outline().contains(part.getInteriorPoint())).isTrue();
         }
-        for (KeepOut keepOut : plan.keepOuts(Units.METRE, 1, 0)) {
+        for (KeepOut keepOut : plan.keepOuts(Units.METRE, 1, 0).subList(0, keepOuts)) {
             double needed = keepOut.clearanceMetres(0.034);
             if (needed > 0) {
                 assertThat(region.distance(keepOut.shape()) - keepOut.radiusMetres())
@@ -223,6 +242,41 @@ class AreaProperties {
             assertThat(found[i].distance(expected[i])).isLessThan(1e-9);
         }
         assertThat(Si.in("misclosure", surveyed.misclosure(), Units.METRE)).isLessThan(1e-9);
+    }
+
+    /**
+     * A round wall at the end of two straight ones, hollow or bulging into the room: no place of the true arc lies inside the
+     * drawn room, so a clearance kept from the drawing is kept from the wall, and none is farther than 0.1 mm from it.
+     */
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void a_round_wall_is_drawn_on_the_rooms_side(
+            @ForAll @DoubleRange(min = 0.3, max = 20) @Scale(4) double radius,
+            @ForAll @DoubleRange(min = 5, max = 175) @Scale(3) double sweepDegrees,
+            @ForAll boolean hollow) {
+        double sweep = Math.toRadians(hollow ? sweepDegrees : -sweepDegrees);
+        double chord = 2 * radius * Math.sin(Math.abs(sweep) / 2);
+        double deep = 3 * radius;
+        SurveyedRoom surveyed = WallRuns.start()
+                .wall("south", Amounts.metres(chord))
+                .left()
+                .wall("east", Amounts.metres(deep))
+                .turn(Amounts.of(Math.PI / 2 - sweep / 2, Units.RADIAN))
+                .arc("round", Amounts.metres(radius), Amounts.of(sweep, Units.RADIAN))
+                .turn(Amounts.of(Math.PI / 2 - sweep / 2, Units.RADIAN))
+                .wall("west", Amounts.metres(deep))
+                .left()
+                .close();
+
+        Polygon room = surveyed.room().polygon();
+        double centreY = deep - Math.signum(sweep) * radius * Math.cos(sweep / 2);
+        for (int i = 0; i <= 200; i++) {
+            double angle = Math.PI / 2 + Math.abs(sweep) * (i / 200.0 - 0.5);
+            Geometry place = FACTORY.createPoint(new Coordinate(
+                    chord / 2 + radius * Math.cos(angle), centreY + Math.signum(sweep) * radius * Math.sin(angle)));
+            double away = room.getBoundary().distance(place);
+            assertThat(away).isLessThanOrEqualTo(0.0001 + 1e-9);
+            assertThat(!room.contains(place) || away < 1e-9).isTrue();
+        }
     }
 
     private static double shortestSide(Coordinate[] ring) {

@@ -53,6 +53,43 @@ class FloorReadinessTest {
     }
 
     @Test
+    void a_bay_without_cable_is_only_noted() {
+        Room hall = Room.ofWkt("POLYGON ((0 0, 20 0, 20 5, 0 5, 0 0))", Units.METRE);
+        KeepOut counter = KeepOut.of(
+                "counter", KeepOutKind.FIXED_FURNITURE, wkt("POLYGON ((8 0, 20 0, 20 5, 8 5, 8 0))"), Units.METRE);
+
+        FloorReadiness ready =
+                check(hall, List.of(counter, joint("joint", "LINESTRING (8 0, 8 5)")), JointRule.heatedUnitedKingdom());
+
+        assertThat(ready.bays()).extracting(Bay::isHeated).containsExactly(false, true);
+        assertThat(ready.findings())
+                .filteredOn(f -> f.subject().equals("bay 1"))
+                .hasSize(2)
+                .allSatisfy(f -> {
+                    assertThat(f.severity()).isEqualTo(Severity.NOTE);
+                    assertThat(f.message()).startsWith("The unheated bay 1");
+                });
+        assertThat(ready.findings()).extracting(Finding::subject).doesNotContain("bay 2");
+    }
+
+    @Test
+    void a_joint_drawn_as_wide_as_it_is_parts_the_floor_too() {
+        Room hall = Room.ofWkt("POLYGON ((0 0, 10 0, 10 4, 0 4, 0 0))", Units.METRE);
+        KeepOut wide = KeepOut.of(
+                "structural joint",
+                KeepOutKind.MOVEMENT_JOINT,
+                wkt("POLYGON ((5 0, 5.02 0, 5.02 4, 5 4, 5 0))"),
+                Units.METRE);
+
+        FloorReadiness ready = check(hall, List.of(wide), JointRule.heatedUnitedKingdom());
+
+        assertThat(ready.bays())
+                .extracting(bay -> Math.round(bay.length().getValue().doubleValue() * 1000))
+                .containsExactly(5000L, 4980L);
+        assertThat(ready.findings()).extracting(Finding::subject).containsExactly("strip along the walls");
+    }
+
+    @Test
     void a_joint_that_ends_short_parts_nothing() {
         Room hall = Room.ofWkt("POLYGON ((0 0, 10 0, 10 4, 0 4, 0 0))", Units.METRE);
 
@@ -101,9 +138,12 @@ class FloorReadinessTest {
     }
 
     private static KeepOut joint(String name, String line) {
+        return KeepOut.of(name, KeepOutKind.MOVEMENT_JOINT, wkt(line), Units.METRE);
+    }
+
+    private static Geometry wkt(String text) {
         try {
-            Geometry shape = new WKTReader().read(line);
-            return KeepOut.of(name, KeepOutKind.MOVEMENT_JOINT, shape, Units.METRE);
+            return new WKTReader().read(text);
         } catch (ParseException e) {
             throw new IllegalArgumentException(e);
         }

@@ -226,6 +226,41 @@ class HeatableAreaTest {
     }
 
     @Test
+    void a_clearance_not_given_is_the_usual_one_and_is_said() {
+        KeepOut pan = KeepOut.round(
+                "pan", KeepOutKind.TOILET_FLANGE, (Point) wkt("POINT (2 1.5)"), Units.METRE, Amounts.millimetres(110));
+
+        HeatableArea area = HeatableArea.of(ROOM, mm(60), List.of(pan), PITCH);
+
+        assertThat(pan.clearance()).isEqualTo(TradeLength.studs(7));
+        assertThat(area.findings()).singleElement().satisfies(f -> {
+            assertThat(f.severity()).isEqualTo(Severity.NOTE);
+            assertThat(f.subject()).isEqualTo("pan");
+            assertThat(f.message())
+                    .isEqualTo(
+                            "No clearance was given, so the usual 7 studs is kept: the wax seal of the flange softens"
+                                    + " when warmed.");
+            assertThat(f.value()).contains(Amounts.metres(7 * 0.04));
+        });
+        assertThat(pan.withFreeHeight(Amounts.metres(1)).clearanceAssumed()).isTrue();
+        assertThat(KeepOut.of("joint", KeepOutKind.MOVEMENT_JOINT, wkt("LINESTRING (1 0, 1 3)"), Units.METRE, mm(40))
+                        .clearanceAssumed())
+                .isFalse();
+    }
+
+    @Test
+    void a_strip_along_the_walls_below_the_usual_is_said() {
+        assertThat(HeatableArea.of(ROOM, mm(59), List.of(), PITCH).findings())
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.subject()).isEqualTo("strip along the walls");
+                    assertThat(f.limit().orElseThrow().getValue().doubleValue()).isCloseTo(0.06, within(1e-12));
+                    assertThat(f.source().toString()).isEqualTo("common practice, no source: 60 mm from walls");
+                });
+        assertThat(HeatableArea.of(ROOM, mm(60), List.of(), PITCH).findings()).isEmpty();
+    }
+
+    @Test
     void priority_zones_weigh_the_heatable_part() {
         PriorityZone zone =
                 PriorityZone.of("basin", (Polygon) wkt("POLYGON ((-1 0, 1 0, 1 3, -1 3, -1 0))"), Units.METRE, 3);

@@ -211,6 +211,14 @@ class WallRunsTest {
     }
 
     @Test
+    void angles_out_of_range_are_told_in_degrees() {
+        assertThatThrownBy(() -> WallRuns.start().wall("south", mm(500)).turn(Amounts.degrees(180)))
+                .hasMessage("turn after wall 'south': 180 ° was given; less than 180 ° either way is expected");
+        assertThatThrownBy(() -> WallRuns.start().arc("apse", mm(500), Amounts.degrees(0.2)))
+                .hasMessage("wall 'apse' sweep: 0.2 ° was given; 0.5 ° to 350 ° either way is expected");
+    }
+
+    @Test
     void crossing_walls_are_both_named() {
         WallRuns runs = WallRuns.start()
                 .wall("a", mm(4000))

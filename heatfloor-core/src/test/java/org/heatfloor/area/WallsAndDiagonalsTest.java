@@ -151,6 +151,26 @@ class WallsAndDiagonalsTest {
         assertThat(finding.message()).contains("100 mm too long");
     }
 
+    /** Corner B lies in the middle of a straight wall and 2 mm are read too much, so A, B and C make no triangle. */
+    @Test
+    void a_corner_in_a_straight_wall_is_placed_from_a_better_one() {
+        SurveyedRoom surveyed = WallsAndDiagonals.from("A")
+                .wallTo("B", Amounts.metres(2))
+                .wallTo("C", Amounts.metres(2))
+                .wallTo("D", Amounts.metres(3))
+                .wallTo("E", Amounts.metres(4))
+                .wallTo("A", Amounts.metres(3))
+                .diagonal("A", "C", Amounts.metres(4.002))
+                .diagonal("A", "D", Amounts.metres(5))
+                .diagonal("C", "E", Amounts.metres(5))
+                .diagonal("B", "D", Amounts.metres(Math.sqrt(13)))
+                .diagonal("B", "E", Amounts.metres(Math.sqrt(13)))
+                .place();
+
+        assertThat(surveyed.room().area().getValue().doubleValue()).isCloseTo(12, within(0.01));
+        assertThat(surveyed.misclosure().getValue().doubleValue()).isLessThan(0.002);
+    }
+
     @Test
     void a_concave_room_is_placed_by_its_inside_diagonals() {
         SurveyedRoom surveyed = WallsAndDiagonals.from("A")
@@ -166,6 +186,37 @@ class WallsAndDiagonalsTest {
                 .place();
 
         assertThat(surveyed.room().area().getValue().doubleValue()).isCloseTo(8, within(1e-9));
+    }
+
+    @Test
+    void niches_piers_columns_and_doors_take_their_places() {
+        SurveyedRoom surveyed = WallsAndDiagonals.from("A")
+                .wallTo("B", Amounts.metres(4))
+                .niche("cupboard", Amounts.metres(0.5), Amounts.metres(0.8), Amounts.metres(0.3))
+                .door("to the hall", Amounts.metres(2), Amounts.metres(0.9))
+                .wallTo("C", Amounts.metres(3))
+                .pier("chimney breast", Amounts.metres(1), Amounts.metres(0.6), Amounts.metres(0.2))
+                .wallTo("D", Amounts.metres(4))
+                .wallTo("A", Amounts.metres(3))
+                .column("post", Amounts.metres(1.5), Amounts.metres(1.5), Amounts.metres(0.2), Amounts.metres(0.2))
+                .diagonal("A", "C", Amounts.metres(5))
+                .place();
+
+        assertThat(surveyed.room().area().getValue().doubleValue())
+                .isCloseTo(12 + 0.8 * 0.3 - 0.6 * 0.2 - 0.04, within(1e-9));
+        assertThat(surveyed.room().polygon().getNumInteriorRing()).isEqualTo(1);
+        assertThat(surveyed.doors()).singleElement().satisfies(door -> {
+            assertThat(door.at().getStartPoint().getX()).isCloseTo(2, within(1e-9));
+            assertThat(door.at().getLength()).isCloseTo(0.9, within(1e-9));
+        });
+        assertThatThrownBy(
+                        () -> WallsAndDiagonals.from("A").door("to the hall", Amounts.metres(2), Amounts.metres(0.9)))
+                .hasMessageContaining("door 'to the hall': no wall before it");
+        assertThatThrownBy(() -> WallsAndDiagonals.from("A")
+                        .wallTo("B", Amounts.metres(4))
+                        .niche("cupboard", Amounts.metres(3.5), Amounts.metres(0.8), Amounts.metres(0.3)))
+                .hasMessageContaining("niche 'cupboard'")
+                .hasMessageContaining("on wall 'A–B'");
     }
 
     @Test

@@ -138,6 +138,13 @@ class ChannelGridTest {
     }
 
     @Test
+    void an_angle_of_more_than_a_turn_is_refused() {
+        assertThatThrownBy(() -> lattice(0, 0, 361))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("lattice angle: 361 ° was given; at most 360 ° either way is expected");
+    }
+
+    @Test
     void a_pitch_far_too_small_for_the_room_is_refused() {
         Room room = Room.ofWkt("POLYGON ((0 0, 900 0, 900 900, 0 900, 0 0))", Units.METRE);
 

@@ -120,6 +120,54 @@ class SheetSeamsTest {
                 .isEmpty();
     }
 
+    @Test
+    void laid_cables_are_counted_where_they_cross() {
+        GeometryFactory factory = new GeometryFactory();
+        SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612));
+        Seam seam = seams.seams().get(0);
+        // The seam lies at x = 1.19 m: two runs across it, one that ends on it, one along it.
+        LineString cable = factory.createLineString(new Coordinate[] {
+            new Coordinate(0.5, 0.102), new Coordinate(1.9, 0.102), new Coordinate(1.9, 0.204),
+                    new Coordinate(1.19, 0.204),
+            new Coordinate(1.19, 0.408), new Coordinate(1.9, 0.408), new Coordinate(1.9, 0.51),
+                    new Coordinate(0.5, 0.51)
+        });
+
+        Finding finding = seams.slipped(seam, Amounts.millimetres(10), Amounts.millimetres(5), List.of(cable));
+
+        assertThat(finding.message()).contains("out of phase: 2 runs across the seam have to zigzag and take 3 mm");
+        assertThat(seams.slipped(seam, Amounts.millimetres(10), Amounts.millimetres(5), List.of())
+                        .message())
+                .contains("no run crosses it");
+        assertThat(seams.slippedAtWorst(Amounts.millimetres(5), List.of(cable))
+                        .orElseThrow()
+                        .message())
+                .contains("half a pitch would make 2 runs zigzag");
+        assertThat(seams.slippedAtWorst(Amounts.millimetres(5), List.of())).isEmpty();
+    }
+
+    /** Sheets laid in bond: the joint at this column is missing in the middle strip, where the cable passes freely. */
+    @Test
+    void a_cable_between_two_joints_on_one_line_crosses_none() {
+        GeometryFactory factory = new GeometryFactory();
+        LineString lower =
+                factory.createLineString(new Coordinate[] {new Coordinate(1.19, 0), new Coordinate(1.19, 0.408)});
+        LineString upper =
+                factory.createLineString(new Coordinate[] {new Coordinate(1.19, 0.816), new Coordinate(1.19, 1.224)});
+        SheetSeams seams = SheetSeams.of(grid(), sheet(1224, 612), List.of(lower, upper));
+        LineString between =
+                factory.createLineString(new Coordinate[] {new Coordinate(0.5, 0.612), new Coordinate(1.9, 0.612)});
+        LineString across =
+                factory.createLineString(new Coordinate[] {new Coordinate(0.5, 0.306), new Coordinate(1.9, 0.306)});
+
+        assertThat(seams.slippedAtWorst(Amounts.millimetres(5), List.of(between)))
+                .isEmpty();
+        assertThat(seams.slippedAtWorst(Amounts.millimetres(5), List.of(between, across))
+                        .orElseThrow()
+                        .message())
+                .contains("half a pitch would make 1 run zigzag");
+    }
+
     private static ChannelGrid grid() {
         Room room = Room.ofWkt("POLYGON ((0 0, 2448 0, 2448 1224, 0 1224, 0 0))", Units.MILLIMETRE);
         StudLattice lattice = StudLattice.of(

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import org.heatfloor.area.HeatableArea;
 import org.heatfloor.area.JointRule;
+import org.heatfloor.area.KeepOut;
+import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.PriorityZone;
-import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.area.TradeLength;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.grid.LatticeChoice;
@@ -22,6 +24,9 @@ import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.Effort;
 import org.heatfloor.takeoff.MembraneCut;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 
 /** What the plan says about the floor itself. */
 class FloorFindingsTest {
@@ -59,16 +64,27 @@ class FloorFindingsTest {
     void a_slip_of_the_sheets_is_priced_as_measured_or_at_its_worst() {
         Brief.Builder room = SmallRooms.bare(2448, 1224).membrane(SHEETS).catalogue(List.of(Schoolrooms.k(20)));
 
-        assertThat(seams(room.build())).singleElement().satisfies(f -> {
+        List<LineString> lines = threeRuns();
+        assertThat(seams(room.build(), lines)).singleElement().satisfies(f -> {
             assertThat(f.severity()).isEqualTo(Severity.NOTE);
-            assertThat(f.message()).contains("up to 7 mm costs nothing").contains("mm more cable");
+            assertThat(f.message())
+                    .contains("up to 7 mm costs nothing")
+                    .contains("half a pitch would make 3 runs zigzag and take 12 mm more cable");
         });
-        List<Finding> measured = seams(room.sheetSlip(Amounts.millimetres(44)).build());
-        assertThat(measured).isNotEmpty().allSatisfy(f -> {
-            assertThat(f.subject()).startsWith("seam along ");
-            assertThat(f.severity()).isEqualTo(Severity.WARNING);
-            assertThat(f.message()).contains("shift the sheet by 10 mm");
-        });
+        List<Finding> measured = seams(room.sheetSlip(Amounts.millimetres(44)).build(), lines);
+        assertThat(measured)
+                .filteredOn(f -> f.severity() == Severity.WARNING)
+                .isNotEmpty()
+                .allSatisfy(f -> {
+                    assertThat(f.subject()).startsWith("seam along column ");
+                    assertThat(f.message())
+                            .contains("3 runs across the seam have to zigzag and take 4 mm more cable")
+                            .contains("shift the sheet by 10 mm");
+                });
+        assertThat(measured)
+                .filteredOn(f -> f.subject().startsWith("seam along row "))
+                .isNotEmpty()
+                .allSatisfy(f -> assertThat(f.message()).contains("no run crosses it"));
         assertThatThrownBy(() -> room.sheetSlip(Amounts.millimetres(-1))).hasMessageContaining("sheet slip");
     }
 
@@ -81,6 +97,34 @@ class FloorFindingsTest {
             assertThat(f.subject()).startsWith("seam along ");
             assertThat(f.message()).contains("Keep the studs in phase");
         });
+    }
+
+    /** A bath 250 mm from the wall: runs lie in the gap where the channels are free. */
+    @Test
+    void cable_where_no_one_can_stand_is_said() {
+        KeepOut bath = KeepOut.of(
+                "bath",
+                KeepOutKind.BATH,
+                Schoolrooms.rectangle(700, 250, 1500, 1000),
+                Units.MILLIMETRE,
+                TradeLength.of(Amounts.millimetres(50)));
+        Brief brief = SmallRooms.bare(1500, 1400)
+                .keepOut(bath)
+                .catalogue(SmallRooms.catalogue())
+                .build();
+        HeatableArea heatable =
+                HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch());
+        LineString inTheGap = new GeometryFactory()
+                .createLineString(new Coordinate[] {new Coordinate(0.1, 0.13), new Coordinate(1.4, 0.13)});
+
+        List<Finding> said = FloorFindings.heatedForNothing(heatable, List.of(inTheGap));
+
+        assertThat(said).singleElement().satisfies(f -> {
+            assertThat(f.subject()).isEqualTo("between bath and wall");
+            assertThat(f.message()).contains("no one can stand");
+            assertThat(f.value().orElseThrow().getValue().doubleValue()).isBetween(0.4, 0.7);
+        });
+        assertThat(FloorFindings.heatedForNothing(heatable, List.of())).isEmpty();
     }
 
     @Test
@@ -114,10 +158,22 @@ class FloorFindingsTest {
                 brief, HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch()));
     }
 
-    private static List<Finding> seams(Brief brief) {
+    /** Three runs along the room, joined at its ends, the whole in its lower part so that no seam along a row is met. */
+    private static List<LineString> threeRuns() {
+        Coordinate[] c = {
+            new Coordinate(0.1, 0.1),
+            new Coordinate(2.3, 0.1),
+            new Coordinate(2.3, 0.2),
+            new Coordinate(0.1, 0.2),
+            new Coordinate(0.1, 0.3),
+            new Coordinate(2.3, 0.3)
+        };
+        return List.of(new GeometryFactory().createLineString(c));
+    }
+
+    private static List<Finding> seams(Brief brief, List<LineString> lines) {
         StudLattice lattice = LatticeChoice.choose(brief.membrane, brief.room, brief.wallClearance, brief.keepOuts);
         MembraneCut cut = MembraneCut.of(brief.room, brief.membrane, lattice);
-        List<HeatingCable> cables = brief.catalogue;
-        return FloorFindings.seams(brief, lattice, cut, cables);
+        return FloorFindings.seams(brief, lattice, cut, brief.catalogue, lines);
     }
 }

@@ -39,6 +39,8 @@ final class Briefs {
                 .supply(file.supply())
                 .installation(file.installation());
         cable.lengthTolerance().ifPresent(brief::lengthTolerance);
+        file.jointRule().ifPresent(brief::jointRule);
+        file.sheetSlip().ifPresent(brief::sheetSlip);
         file.keepOuts().forEach(brief::keepOut);
         file.doors().forEach(brief::door);
         file.priorityZones().forEach(brief::priorityZone);

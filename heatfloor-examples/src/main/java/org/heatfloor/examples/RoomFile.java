@@ -7,6 +7,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.PriorityZone;
 import org.heatfloor.area.Room;
@@ -34,6 +35,8 @@ import org.locationtech.jts.geom.Point;
  * @param membrane the membrane
  * @param origin the centre of one stud, where given, in metres
  * @param angle the lattice's turn, where given
+ * @param sheetSlip how far sheets were found out of phase, where given
+ * @param jointRule how large a bay of the floor may be, where not the rule of the code's country
  * @param cable how cable is to be laid and what may be bought
  * @param supply the supply and its code
  * @param installation what else is said of the electrical installation
@@ -53,6 +56,8 @@ record RoomFile(
         Membrane membrane,
         Optional<Point> origin,
         Optional<Quantity<Angle>> angle,
+        Optional<Quantity<Length>> sheetSlip,
+        Optional<JointRule> jointRule,
         Cable cable,
         Supply supply,
         InstallationDetails installation,

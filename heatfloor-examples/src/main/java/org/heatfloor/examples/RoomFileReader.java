@@ -18,6 +18,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.PriorityZone;
@@ -42,6 +43,13 @@ final class RoomFileReader {
 
     private static final Map<String, Boolean> FORMATS = Map.of("room/1", true);
     private static final Map<String, KeepOutKind> KINDS = words(KeepOutKind.values());
+    static final Map<String, JointRule> JOINT_RULES = Map.of(
+            "interior-north-america", JointRule.interiorNorthAmerica(),
+            "sun-or-moisture-north-america", JointRule.sunOrMoistureNorthAmerica(),
+            "heated-north-america", JointRule.heatedNorthAmerica(),
+            "heated-screed-europe", JointRule.heatedScreedEurope(),
+            "heated-united-kingdom", JointRule.heatedUnitedKingdom(),
+            "intermediate-united-kingdom", JointRule.intermediateUnitedKingdom());
     private static final Bounds<Length> SHEET = Bounds.of(Units.METRE, 0.1, 200);
 
     private final Faults faults = new Faults();
@@ -75,6 +83,7 @@ final class RoomFileReader {
         List<Optional<KeepOut>> keepOuts = each(top.sectionsIfGiven("keepOuts", 0, 300), s -> keepOut(s, unit));
         List<Optional<Door>> doors = each(top.sectionsIfGiven("doors", 0, 50), s -> door(s, unit));
         List<Optional<PriorityZone>> zones = each(top.sectionsIfGiven("priorityZones", 0, 100), s -> zone(s, unit));
+        Optional<JointRule> jointRule = top.choiceIfGiven("jointRule", JOINT_RULES);
         Optional<PlacedMembrane> membrane = top.section("membrane").flatMap(s -> membrane(s, unit));
         Optional<RoomFile.Cable> cable = top.section("cable").flatMap(s -> CableReader.cable(s, unit));
         Optional<Supply> supply = top.section("supply").flatMap(CableReader::supply);
@@ -107,6 +116,8 @@ final class RoomFileReader {
                 sizes.orElseThrow(),
                 membrane.orElseThrow().origin(),
                 membrane.orElseThrow().angle(),
+                membrane.orElseThrow().slip(),
+                jointRule,
                 cable.orElseThrow(),
                 supply.orElseThrow(),
                 installation.orElse(InstallationDetails.NONE),
@@ -140,7 +151,8 @@ final class RoomFileReader {
         if (shape.isPresent() && !round && s.has("diameter")) {
             s.fault("diameter", "a diameter for a " + shape.get().getGeometryType(), "a diameter for a Point only");
         }
-        Optional<TradeLength> clearance = s.tradeLength("clearance", 2_000, 100);
+        Optional<TradeLength> clearance =
+                s.has("clearance") ? s.tradeLength("clearance", 2_000, 100) : s.absent("clearance");
         boolean onLegs = kind.equals(Optional.of(KeepOutKind.FURNITURE_ON_LEGS));
         Bounds<Length> gap = Bounds.of(Units.METRE, 0, 3);
         Optional<Quantity<Length>> freeHeight =
@@ -150,21 +162,27 @@ final class RoomFileReader {
         }
         return s.build(() -> {
             KeepOut made = round
-                    ? KeepOut.round(
-                            name.orElseThrow(),
-                            kind.orElseThrow(),
-                            (Point) shape.orElseThrow(),
-                            Units.METRE,
-                            diameter.orElseThrow(),
-                            clearance.orElseThrow())
-                    : KeepOut.of(
-                            name.orElseThrow(),
-                            kind.orElseThrow(),
-                            shape.orElseThrow(),
-                            Units.METRE,
-                            clearance.orElseThrow());
+                    ? disc(name.orElseThrow(), kind.orElseThrow(), (Point) shape.orElseThrow(), diameter, clearance)
+                    : flat(name.orElseThrow(), kind.orElseThrow(), shape.orElseThrow(), clearance);
             return freeHeight.map(made::withFreeHeight).orElse(made);
         });
+    }
+
+    private static KeepOut disc(
+            String name,
+            KeepOutKind kind,
+            Point centre,
+            Optional<Quantity<Length>> diameter,
+            Optional<TradeLength> clearance) {
+        return clearance
+                .map(c -> KeepOut.round(name, kind, centre, Units.METRE, diameter.orElseThrow(), c))
+                .orElseGet(() -> KeepOut.round(name, kind, centre, Units.METRE, diameter.orElseThrow()));
+    }
+
+    private static KeepOut flat(String name, KeepOutKind kind, Geometry shape, Optional<TradeLength> clearance) {
+        return clearance
+                .map(c -> KeepOut.of(name, kind, shape, Units.METRE, c))
+                .orElseGet(() -> KeepOut.of(name, kind, shape, Units.METRE));
     }
 
     private static Set<ShapeText.Kind> shapes(KeepOutKind kind) {
@@ -193,7 +211,11 @@ final class RoomFileReader {
                 PriorityZone.of(name.orElseThrow(), (Polygon) shape.orElseThrow(), Units.METRE, weight.orElseThrow()));
     }
 
-    private record PlacedMembrane(Membrane membrane, Optional<Point> origin, Optional<Quantity<Angle>> angle) {}
+    private record PlacedMembrane(
+            Membrane membrane,
+            Optional<Point> origin,
+            Optional<Quantity<Angle>> angle,
+            Optional<Quantity<Length>> slip) {}
 
     private static Optional<PlacedMembrane> membrane(Section s, LengthUnit unit) {
         Optional<Quantity<Length>> pitch = s.quantity("studPitch", Bounds.of(Units.MILLIMETRE, 10, 200));
@@ -213,10 +235,15 @@ final class RoomFileReader {
         if (s.has("sheet") && s.has("roll")) {
             s.fault("roll", "a roll beside a sheet", "either a sheet or a roll");
         }
+        Optional<Quantity<Length>> slip = s.quantityIfGiven("slip", Bounds.of(Units.MILLIMETRE, 0, 1_000));
+        if (s.has("slip") && !s.has("sheet") && !s.has("roll")) {
+            s.fault("slip", "a slip without a sheet or roll", "a sheet or roll beside the slip");
+        }
         return s.build(() -> new PlacedMembrane(
                 new Membrane(pitch.orElseThrow(), stud.orElseThrow(), height.orElseThrow(), sheet.or(() -> roll)),
                 origin,
-                angle));
+                angle,
+                slip));
     }
 
     private static Optional<MembraneStock> stock(Section s, MembraneStock.Kind kind) {

@@ -11,18 +11,23 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.heatfloor.area.JointRule;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.TradeLength;
 import org.heatfloor.electrical.ConductorSize;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.grid.MembraneStock;
+import org.heatfloor.plan.Plan;
+import org.heatfloor.plan.Planner;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
+import org.heatfloor.routing.Effort;
 import org.heatfloor.takeoff.Bedding;
 import org.heatfloor.thermal.Climate;
 import org.heatfloor.thermal.Layer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -43,6 +48,38 @@ class RoomFileReaderTest {
         RoomFile room = RoomFileReader.read(file);
         assertThat(room.room().polygon().getArea()).isBetween(1.0, 100.0);
         assertThat(room.cable().catalogue()).isNotEmpty();
+    }
+
+    /** The usual clearance stands in for one left out, and the plan's findings say so. */
+    @Test
+    void aClearanceLeftOutIsTheUsualOne(@TempDir Path folder) throws Exception {
+        String text = Files.readString(resource("/bad-rooms/good.json"));
+        String without = text.replaceFirst(",\\s*\"clearance\": \"7 studs\"", "");
+        assertThat(without).isNotEqualTo(text);
+
+        KeepOut flange = RoomFileReader.read(Files.writeString(folder.resolve("room.json"), without))
+                .keepOuts()
+                .get(0);
+
+        assertThat(flange.clearance()).isEqualTo(TradeLength.studs(7));
+        assertThat(flange.clearanceAssumed()).isTrue();
+    }
+
+    @Test
+    void aSlipAndAJointRuleReachTheBrief(@TempDir Path folder) throws Exception {
+        String text = Files.readString(resource("/bad-rooms/good.json"))
+                .replace("\"sheet\":", "\"slip\": \"10 mm\", \"sheet\":")
+                .replace("\"keepOuts\":", "\"jointRule\": \"interior-north-america\", \"keepOuts\":");
+
+        RoomFile room = RoomFileReader.read(Files.writeString(folder.resolve("room.json"), text));
+
+        assertThat(room.sheetSlip().map(RoomFileReader::millimetres)).contains(10.0);
+        assertThat(room.jointRule()).contains(JointRule.interiorNorthAmerica());
+        Plan plan = Planner.plan(Briefs.of(room), Effort.QUICK);
+        assertThat(plan.findings())
+                .filteredOn(f -> f.subject().startsWith("seam along"))
+                .isNotEmpty()
+                .allSatisfy(f -> assertThat(f.message()).contains("The sheets are out of phase"));
     }
 
     @Test

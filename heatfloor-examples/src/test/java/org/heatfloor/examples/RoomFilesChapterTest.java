@@ -60,6 +60,7 @@ class RoomFilesChapterTest {
         words.addAll(RoomFileReader.words(KeepOutKind.values()).keySet());
         words.addAll(RoomFileReader.words(TilePattern.values()).keySet());
         words.addAll(RoomFileReader.words(Notch.values()).keySet());
+        words.addAll(RoomFileReader.JOINT_RULES.keySet());
         ElectricalCode.all().forEach(code -> words.add(code.name()));
         words.addAll(InstallationReader.ROOMS.keySet());
         words.addAll(InstallationReader.EMBEDDINGS.keySet());
