@@ -97,7 +97,7 @@ class TakeoffChapterTest {
     void theOtherFigures() {
         int[] lengths = {50, 46, 32, 29, 22, 20};
         prints("take " + CuttingOracles.firstFitDecreasing(lengths, 100) + " rolls that way and "
-                + LevelPacker.pack(lengths, new int[] {1, 1, 1, 1, 1, 1}, 100, 1, 1_000)
+                + LevelPacker.pack(lengths, new int[] {1, 1, 1, 1, 1, 1}, 100, 1, new Work(1_000_000))
                         .stocks() + " in truth");
         prints("takes " + (int) WorkedChecks.value("layout tiles", "4300 3600 600 300 3 6")
                 + " as laid, while 15.48 m² and a flat 10 % give "
