@@ -20,7 +20,7 @@ import org.locationtech.jts.precision.GeometryPrecisionReducer;
 final class CutSearch {
 
     /** The whole budget: a third to part the floor, a third to pack what that gives, a third to close the gap to the bound. */
-    private static final long STEPS = 600_000_000;
+    static final long STEPS = 600_000_000;
 
     private static final int MOST_PHASES = 128;
     private static final int MOST_PIECES = 2_000;
@@ -89,8 +89,13 @@ final class CutSearch {
     }
 
     static MembraneCut best(List<Polygon> floor, MembraneStock stock, StudLattice lattice, CutRule rule) {
+        return best(floor, stock, lattice, rule, new Work(STEPS));
+    }
+
+    static MembraneCut best(
+            List<Polygon> floor, MembraneStock stock, StudLattice lattice, CutRule rule, Work work) {
         CutSearch search = new CutSearch(floor, stock, lattice);
-        Candidate best = rule == CutRule.NO_REUSE ? search.withoutReuse() : search.fewest();
+        Candidate best = rule == CutRule.NO_REUSE ? search.withoutReuse() : search.fewest(work);
         return search.result(best);
     }
 
@@ -113,12 +118,11 @@ final class CutSearch {
         return (int) Math.max(1, Math.ceil(coveredSquareMetres() / one - 1e-9));
     }
 
-    private Candidate fewest() {
+    private Candidate fewest(Work work) {
         if (coveredSquareMetres() / (pitch * pitch * across * along) > MOST_PIECES) {
             throw new IllegalArgumentException("membrane stock: " + stock
                     + " was given; stock that covers the floor in at most " + MOST_PIECES + " pieces is expected");
         }
-        Work work = new Work(STEPS);
         List<Laying> layings = layings(work.part(3));
         Work packing = work.part(2);
         for (int i = 0; i < layings.size(); i++) {
