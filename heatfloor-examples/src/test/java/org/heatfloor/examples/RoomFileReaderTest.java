@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
+import org.heatfloor.takeoff.Mortar;
+import org.heatfloor.takeoff.MortarKind;
+import org.junit.jupiter.api.io.TempDir;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -111,6 +114,30 @@ class RoomFileReaderTest {
                 .isEqualTo(45);
         assertThat(bedding.trowelOver().angle().to(Units.DEGREE).getValue().doubleValue())
                 .isEqualTo(60);
+    }
+
+    @Test
+    void eachMortarMayHaveItsOwnMix(@TempDir Path folder) throws Exception {
+        String washroom = Files.readString(Path.of("rooms/washroom.json"));
+        String own = washroom.replace(
+                "\"bag\": \"20 kg\"",
+                "\"bag\": \"20 kg\", \"waste\": \"10 %\", \"water\": 0.22, \"mortarUnder\": {\"density\": \"1.4 kg/L\","
+                        + " \"water\": 0.3}, \"mortarOver\": {\"kind\": \"modified\", \"bag\": \"25 kg\"}");
+        assertThat(own).isNotEqualTo(washroom);
+        Bedding bedding = RoomFileReader.read(Files.writeString(folder.resolve("room.json"), own))
+                .bedding()
+                .orElseThrow();
+
+        Mortar usual = Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20));
+        assertThat(bedding.mortarUnder()
+                        .isSameAs(usual.withMix(
+                                Amounts.of(1.4, Units.KILOGRAM_PER_LITRE), Amounts.of(0.3, Units.ONE))))
+                .isTrue();
+        assertThat(bedding.mortarOver()
+                        .isSameAs(Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(25))
+                                .withMix(usual.density(), Amounts.of(0.22, Units.ONE))))
+                .isTrue();
+        assertThat(bedding.waste().to(Units.PERCENT).getValue().doubleValue()).isCloseTo(10, within(1e-9));
     }
 
     @Test

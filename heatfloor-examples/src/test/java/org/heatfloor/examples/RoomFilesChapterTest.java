@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.electrical.ElectricalCode;
+import org.heatfloor.takeoff.MortarKind;
 import org.heatfloor.takeoff.Notch;
 import org.heatfloor.takeoff.TilePattern;
 import org.junit.jupiter.api.Test;
@@ -48,6 +49,7 @@ class RoomFilesChapterTest {
         words.addAll(RoomFileReader.words(KeepOutKind.values()).keySet());
         words.addAll(RoomFileReader.words(TilePattern.values()).keySet());
         words.addAll(RoomFileReader.words(Notch.values()).keySet());
+        words.addAll(RoomFileReader.words(MortarKind.values()).keySet());
         ElectricalCode.all().forEach(code -> words.add(code.name()));
         for (String word : words) {
             assertThat(chapter()).contains("`" + word + "`");
