@@ -21,7 +21,7 @@ final class OffcutPool {
     private static final long FITTING_STEPS = 3_000_000_000L;
 
     /** More cut places than this are fitted once and not searched: the search goes as deep as there are places. */
-    private static final int MOST_SEARCHED = 400;
+    static final int MOST_SEARCHED = 400;
 
     /** Areas closer than this are the same: units must not change the order. */
     private static final double SAME_SQUARE_METRES = 1e-8;
