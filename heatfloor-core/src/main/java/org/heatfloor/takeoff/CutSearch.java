@@ -92,8 +92,7 @@ final class CutSearch {
         return best(floor, stock, lattice, rule, new Work(STEPS));
     }
 
-    static MembraneCut best(
-            List<Polygon> floor, MembraneStock stock, StudLattice lattice, CutRule rule, Work work) {
+    static MembraneCut best(List<Polygon> floor, MembraneStock stock, StudLattice lattice, CutRule rule, Work work) {
         CutSearch search = new CutSearch(floor, stock, lattice);
         Candidate best = rule == CutRule.NO_REUSE ? search.withoutReuse() : search.fewest(work);
         return search.result(best);
@@ -168,7 +167,8 @@ final class CutSearch {
 
     /** Strips along x, each {@code band} wide, with the first joint at every place, or at as many as the work allows. */
     private void addLayings(List<Laying> layings, Direction d, Work work) {
-        long most = Math.max(1, Math.min(MOST_PHASES, work.left() / StripCutter.steps(d.turned, d.band, d.stockLength)));
+        long most =
+                Math.max(1, Math.min(MOST_PHASES, work.left() / StripCutter.steps(d.turned, d.band, d.stockLength)));
         int step = (int) ((d.band + most - 1) / most);
         everyPhase &= step == 1;
         for (int phase = 0; phase < d.band; phase += step) {

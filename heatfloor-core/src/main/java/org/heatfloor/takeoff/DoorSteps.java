@@ -55,7 +55,13 @@ final class DoorSteps {
                 StepVerdict verdict = rule.verdict(amount);
                 List<Remedy> remedies = verdict == StepVerdict.FLUSH ? List.of() : remedies(step);
                 steps.add(new DoorStep(
-                        door.name(), amount, Amounts.metres(leveller), verdict, rule.run(amount), rule.source(verdict), remedies));
+                        door.name(),
+                        amount,
+                        Amounts.metres(leveller),
+                        verdict,
+                        rule.run(amount),
+                        rule.source(verdict),
+                        remedies));
             });
         }
         return steps;

@@ -57,8 +57,8 @@ public final class TakeOff {
         this.layout = b.tile.map(tile -> LayoutBuilder.lay(covered, joints, tile, b.layoutRule));
         this.grout = layout.map(l -> GroutNeed.of(l, b.grout));
         this.height = b.bedding.flatMap(bedding -> b.tile.map(tile -> FloorHeight.of(b.membrane, bedding, tile)));
-        this.doorSteps = height.flatMap(h -> b.bedding.map(
-                        bedding -> new DoorSteps(h, bedding, b.stepRule(), b.practice.units())
+        this.doorSteps = height.flatMap(
+                        h -> b.bedding.map(bedding -> new DoorSteps(h, bedding, b.stepRule(), b.practice.units())
                                 .of(b.doors, door -> leveller(b, door))))
                 .orElse(List.of());
         this.softJoints = b.tile.map(tile -> SoftJoints.of(covered, joints, b.layoutRule));

@@ -65,7 +65,8 @@ final class TileFindings {
                     layout.narrowest(),
                     Amounts.of(50, Units.PERCENT),
                     Source.document(
-                            "ANSI A108.02" + TileStandard.UNDATED, "4.3.1 and 4.3.2: usually no cut under half a tile")));
+                            "ANSI A108.02" + TileStandard.UNDATED,
+                            "4.3.1 and 4.3.2: usually no cut under half a tile")));
         }
     }
 

@@ -44,7 +44,8 @@ final class TurnedPacker {
                 .boxed()
                 .toList();
         List<List<Integer>> combinations = combinations(turnable);
-        Packing best = packed(pieces, List.of(), stockLength, band, Integer.MAX_VALUE, work.part(combinations.size() + 1))
+        Packing best = packed(
+                        pieces, List.of(), stockLength, band, Integer.MAX_VALUE, work.part(combinations.size() + 1))
                 .orElseThrow();
         boolean proven = best.proven();
         for (int i = 0; i < combinations.size() && best.stocks() > bound; i++) {

@@ -169,7 +169,8 @@ class MembraneCutProperties {
     /** A rest 9 long and 4 wide fits behind a piece 16 long only a quarter turn round. */
     @Test
     void aNarrowPieceIsTurnedWhereThatSavesStock() {
-        LevelPacker.Packing asTheyLie = LevelPacker.pack(new int[] {16, 9}, new int[] {10, 4}, 20, 10, new Work(1_000_000_000));
+        LevelPacker.Packing asTheyLie =
+                LevelPacker.pack(new int[] {16, 9}, new int[] {10, 4}, 20, 10, new Work(1_000_000_000));
         assertThat(asTheyLie.stocks()).isEqualTo(2);
         List<StripCutter.Piece> pieces = List.of(
                 new StripCutter.Piece(FloorRegions.rectangle(0, 0, 16, 10), 0, 0, 16, 10, true),

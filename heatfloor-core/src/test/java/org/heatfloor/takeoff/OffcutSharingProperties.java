@@ -141,14 +141,15 @@ class OffcutSharingProperties {
                 new Need(List.of(new Envelope(2, 6, 4, 6))),
                 new Need(List.of(new Envelope(0, 2, 2, 6))));
         assertThat(OffcutPool.share(needs, 6, 6, 0, false).tiles()).isEqualTo(2);
-        assertThat(OffcutPool.share(needs.subList(0, 3), 6, 6, 0, false).tiles()).isEqualTo(1);
+        assertThat(OffcutPool.share(needs.subList(0, 3), 6, 6, 0, false).tiles())
+                .isEqualTo(1);
     }
 
     /** A half along one side and a half along the other: together only when one is turned, and the saw takes nothing. */
     @Test
     void aSquareTileMayBeTurnedAQuarter() {
-        List<Need> needs = List.of(
-                new Need(List.of(new Envelope(0, 3, 0, 6))), new Need(List.of(new Envelope(0, 6, 0, 3))));
+        List<Need> needs =
+                List.of(new Need(List.of(new Envelope(0, 3, 0, 6))), new Need(List.of(new Envelope(0, 6, 0, 3))));
         assertThat(OffcutPool.share(needs, 6, 6, 0, true).tiles()).isEqualTo(1);
         assertThat(OffcutPool.share(needs, 6, 6, 0, false).tiles()).isEqualTo(2);
         assertThat(OffcutPool.share(needs, 6, 6, 0.1, true).tiles()).isEqualTo(2);

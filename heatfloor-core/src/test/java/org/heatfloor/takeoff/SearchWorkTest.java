@@ -38,12 +38,14 @@ class SearchWorkTest {
     }
 
     private static MembraneCut cut(Geometry floor, double pitch, double width, double length, Work work) {
-        MembraneStock stock = new MembraneStock(
-                MembraneStock.Kind.SHEET, Amounts.millimetres(width), Amounts.millimetres(length));
+        MembraneStock stock =
+                new MembraneStock(MembraneStock.Kind.SHEET, Amounts.millimetres(width), Amounts.millimetres(length));
         Membrane membrane = new Membrane(
-                Amounts.millimetres(pitch), Amounts.millimetres(pitch * 0.6), Amounts.millimetres(8), Optional.of(stock));
-        StudLattice lattice =
-                StudLattice.of(membrane, Schoolhouse.point(13, 7), Units.MILLIMETRE, Amounts.degrees(0));
+                Amounts.millimetres(pitch),
+                Amounts.millimetres(pitch * 0.6),
+                Amounts.millimetres(8),
+                Optional.of(stock));
+        StudLattice lattice = StudLattice.of(membrane, Schoolhouse.point(13, 7), Units.MILLIMETRE, Amounts.degrees(0));
         return CutSearch.best(FloorRegions.polygons(floor), stock, lattice, CutRule.FEWEST, work);
     }
 
@@ -68,7 +70,9 @@ class SearchWorkTest {
         Geometry floor = floor("washroom", 17);
         MembraneCut hasty = cut(floor, 34, 408, 306, new Work(1));
         MembraneCut patient = cut(floor, 34, 408, 306, new Work(CutSearch.STEPS));
-        assertThat(hasty.pieces().stream().mapToDouble(p -> p.inRoom().getArea()).sum())
+        assertThat(hasty.pieces().stream()
+                        .mapToDouble(p -> p.inRoom().getArea())
+                        .sum())
                 .isCloseTo(floor.getArea(), org.assertj.core.api.Assertions.within(1e-4));
         assertThat(hasty.stockCount()).isGreaterThanOrEqualTo(patient.stockCount());
         assertThat(hasty.stripBound()).isLessThanOrEqualTo(patient.stockCount());

@@ -83,9 +83,8 @@ class TakeOffFindingsTest {
         assertThat(WorkedChecks.mm(levelled.leveller())).isCloseTo(13, within(1e-3));
         assertThat(WorkedChecks.mm(levelled.step())).isCloseTo(13, within(2e-3));
         assertThat(levelled.verdict()).isEqualTo(StepVerdict.RAMP);
-        assertThat(about(brief, "door 'hall'"))
-                .singleElement()
-                .satisfies(f -> assertThat(f.message()).contains("13 mm of levelling compound counted"));
+        assertThat(about(brief, "door 'hall'")).singleElement().satisfies(f -> assertThat(f.message())
+                .contains("13 mm of levelling compound counted"));
     }
 
     @Test

@@ -50,9 +50,9 @@ final class SlantedSettingOut {
         double far = room.getEnvelopeInternal().getDiameter() + 1;
         double dx = far * Math.cos(direction);
         double dy = far * Math.sin(direction);
-        Geometry line = room.getFactory().createLineString(new Coordinate[] {
-            new Coordinate(at.x - dx, at.y - dy), new Coordinate(at.x + dx, at.y + dy)
-        });
+        Geometry line = room.getFactory()
+                .createLineString(
+                        new Coordinate[] {new Coordinate(at.x - dx, at.y - dy), new Coordinate(at.x + dx, at.y + dy)});
         Geometry inside = room.intersection(line);
         Geometry place = room.getFactory().createPoint(at);
         List<LineString> parts = new ArrayList<>();

@@ -45,13 +45,15 @@ final class TileDrawing {
             pen.draw(piece.shape(), LineKind.NARROW, Pen.INK);
         }
         Optional<SettingOut> lines = SettingOut.of(layout, file.room().polygon().getEnvelopeInternal());
-        List<LineString> slanted =
-                lines.isPresent() ? List.of() : SlantedSettingOut.lines(layout, file.room().polygon());
+        List<LineString> slanted = lines.isPresent()
+                ? List.of()
+                : SlantedSettingOut.lines(layout, file.room().polygon());
         lines.ifPresent(this::settingOut);
         slanted.forEach(line -> pen.draw(line, LineKind.DASH_DOT, Pen.ACCENT));
         if (!slanted.isEmpty()) {
-            List<Coordinate> met =
-                    slanted.stream().flatMap(l -> Arrays.stream(l.getCoordinates())).toList();
+            List<Coordinate> met = slanted.stream()
+                    .flatMap(l -> Arrays.stream(l.getCoordinates()))
+                    .toList();
             new WallChains(pen, unit, file.room().polygon()).draw(met);
         }
         for (TilePiece piece : layout.pieces()) {

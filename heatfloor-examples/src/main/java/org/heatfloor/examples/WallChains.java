@@ -76,7 +76,8 @@ final class WallChains {
             Point2D wallAt = pen.at(wall.pointAlong(stops.get(i) / wall.getLength()));
             double x = wallAt.getX() + AWAY * outX;
             double y = wallAt.getY() + AWAY * outY;
-            pen.line(wallAt.getX() + FROM_WALL * outX, wallAt.getY() + FROM_WALL * outY, x, y, LineKind.NARROW, Pen.INK);
+            pen.line(
+                    wallAt.getX() + FROM_WALL * outX, wallAt.getY() + FROM_WALL * outY, x, y, LineKind.NARROW, Pen.INK);
             pen.line(x - TICK, y + TICK, x + TICK, y - TICK, LineKind.NARROW, Pen.INK);
             if (i > 0) {
                 Point2D before = pen.at(wall.pointAlong(stops.get(i - 1) / wall.getLength()));

@@ -6,9 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
-import org.heatfloor.takeoff.Mortar;
-import org.heatfloor.takeoff.MortarKind;
-import org.junit.jupiter.api.io.TempDir;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -23,9 +20,12 @@ import org.heatfloor.grid.MembraneStock;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.Bedding;
+import org.heatfloor.takeoff.Mortar;
+import org.heatfloor.takeoff.MortarKind;
 import org.heatfloor.thermal.Climate;
 import org.heatfloor.thermal.Layer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -130,8 +130,7 @@ class RoomFileReaderTest {
 
         Mortar usual = Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20));
         assertThat(bedding.mortarUnder()
-                        .isSameAs(usual.withMix(
-                                Amounts.of(1.4, Units.KILOGRAM_PER_LITRE), Amounts.of(0.3, Units.ONE))))
+                        .isSameAs(usual.withMix(Amounts.of(1.4, Units.KILOGRAM_PER_LITRE), Amounts.of(0.3, Units.ONE))))
                 .isTrue();
         assertThat(bedding.mortarOver()
                         .isSameAs(Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(25))

@@ -136,7 +136,8 @@ class TakeoffSheetsTest {
                 new GeometryFactory().createPoint(new Coordinate(0, 0)),
                 Units.METRE,
                 Amounts.degrees(17));
-        TakeOff takeOff = TakeOff.of(file.room(), file.membrane(), lattice).tile(tile).build();
+        TakeOff takeOff =
+                TakeOff.of(file.room(), file.membrane(), lattice).tile(tile).build();
         Polygon room = file.room().polygon();
         List<LineString> lines = SlantedSettingOut.lines(takeOff.layout().orElseThrow(), room);
         assertThat(lines).hasSize(2);
