@@ -207,7 +207,7 @@ final class LayoutBuilder {
         OffcutPool.Sharing shared = shared(needs);
         int i = 0;
         for (List<Integer> position : cutPositions.keySet()) {
-            numberOf.put(position, whole + 1 + shared.tileOf()[i++]);
+            numberOf.put(position, whole + 1 + shared.tileOf().get(i++));
         }
         return new TileLayout(
                 tile,
@@ -223,7 +223,8 @@ final class LayoutBuilder {
 
     private OffcutPool.Sharing shared(List<OffcutPool.Need> needs) {
         if (!rule.reuseOffcuts()) {
-            return new OffcutPool.Sharing(IntStream.range(0, needs.size()).toArray(), needs.size(), needs.size());
+            return new OffcutPool.Sharing(
+                    IntStream.range(0, needs.size()).boxed().toList(), needs.size(), needs.size());
         }
         return OffcutPool.share(
                 needs,

@@ -34,7 +34,7 @@ final class OffcutPool {
     }
 
     /** For each need the number of its tile, from 0; the tiles it takes, and those no sharing can do without. */
-    record Sharing(int[] tileOf, int tiles, int bound) {}
+    record Sharing(List<Integer> tileOf, int tiles, int bound) {}
 
     private final List<Need> needs;
     private final double length;
@@ -74,7 +74,7 @@ final class OffcutPool {
         OffcutPool pool = new OffcutPool(needs, length, width, kerf, turnable);
         pool.tiles.clear();
         boolean least = needs.size() <= MOST_SEARCHED && pool.place(0);
-        return new Sharing(pool.best, pool.fewest, least ? pool.fewest : pool.bound);
+        return new Sharing(Arrays.stream(pool.best).boxed().toList(), pool.fewest, least ? pool.fewest : pool.bound);
     }
 
     /** Tiles no reuse can do without: area, and pieces of which two never lie in one tile. */

@@ -49,8 +49,8 @@ class OffcutSharingProperties {
         assertThat(sharing.tiles()).isEqualTo(least);
         assertThat(sharing.bound()).isEqualTo(least);
         assertThat(OffcutPool.bound(needs, LENGTH, 4)).isLessThanOrEqualTo(least);
-        assertThat(sharing.tileOf()).hasSameSizeAs(needs.toArray());
-        assertThat(java.util.Arrays.stream(sharing.tileOf()).distinct().count()).isEqualTo(least);
+        assertThat(sharing.tileOf()).hasSameSizeAs(needs);
+        assertThat(sharing.tileOf().stream().distinct().count()).isEqualTo(least);
     }
 
     /** Every assignment of needs to tiles; each tile in every combination of turns, on unit cells, with cuts right across. */
