@@ -12,6 +12,7 @@ import org.heatfloor.area.PriorityZone;
 import org.heatfloor.area.Room;
 import org.heatfloor.area.TradeLength;
 import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.electrical.InstallationDetails;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.takeoff.Bedding;
@@ -35,6 +36,7 @@ import org.locationtech.jts.geom.Point;
  * @param angle the lattice's turn, where given
  * @param cable how cable is to be laid and what may be bought
  * @param supply the supply and its code
+ * @param installation what else is said of the electrical installation
  * @param buildUp the layers, where given
  * @param climate the temperatures around, where given
  * @param tile the tile, where given
@@ -53,6 +55,7 @@ record RoomFile(
         Optional<Quantity<Angle>> angle,
         Cable cable,
         Supply supply,
+        InstallationDetails installation,
         Optional<BuildUp> buildUp,
         Optional<Climate> climate,
         Optional<TileSpec> tile,
