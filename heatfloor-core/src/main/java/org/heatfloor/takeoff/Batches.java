@@ -8,8 +8,11 @@ import javax.measure.quantity.Area;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 
@@ -61,32 +64,68 @@ final class Batches {
         AffineTransformation turn = AffineTransformation.rotationInstance(-outward);
         AffineTransformation back = AffineTransformation.rotationInstance(outward);
         Geometry turned = turn.transform(covered);
-        double least = turned.getEnvelopeInternal().getMinX();
         double whole = turned.getArea();
-        List<Geometry> parts = new ArrayList<>();
-        double from = least - 1;
-        for (int i = 1; i <= count; i++) {
-            double to =
-                    i == count ? turned.getEnvelopeInternal().getMaxX() + 1 : cutAt(turned, least, whole * i / count);
-            Geometry part = between(turned, from, to);
-            parts.add(FloorRegions.FACTORY.buildGeometry(FloorRegions.polygons(back.transform(part))));
-            from = to;
+        List<Double> cuts = new ArrayList<>();
+        for (int i = 1; i < count; i++) {
+            cuts.add(cutAt(turned, whole * i / count));
         }
+        List<Geometry> parts = new ArrayList<>();
+        addParts(parts, turned, cuts);
+        parts.replaceAll(part -> FloorRegions.FACTORY.buildGeometry(FloorRegions.polygons(back.transform(part))));
         return parts;
     }
 
-    private static double cutAt(Geometry turned, double least, double area) {
-        double low = least;
+    /** Halves the floor at the middle cut and each half again: a cut through a part costs less than one through the whole. */
+    private static void addParts(List<Geometry> parts, Geometry floor, List<Double> cuts) {
+        if (cuts.isEmpty()) {
+            parts.add(floor);
+            return;
+        }
+        int middle = cuts.size() / 2;
+        Envelope e = floor.getEnvelopeInternal();
+        double at = cuts.get(middle);
+        addParts(parts, between(floor, Math.min(e.getMinX(), at) - 1, at), cuts.subList(0, middle));
+        addParts(parts, between(floor, at, Math.max(e.getMaxX(), at) + 1), cuts.subList(middle + 1, cuts.size()));
+    }
+
+    private static double cutAt(Geometry turned, double area) {
+        double low = turned.getEnvelopeInternal().getMinX();
         double high = turned.getEnvelopeInternal().getMaxX();
         for (int i = 0; i < BISECTIONS; i++) {
             double middle = (low + high) / 2;
-            if (between(turned, least - 1, middle).getArea() < area) {
+            if (areaLeftOf(turned, middle) < area) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         return FloorRegions.GRID.makePrecise((low + high) / 2);
+    }
+
+    /** Area of the part with x under a limit: the integral of the lesser of x and the limit by y round every ring (Green). */
+    private static double areaLeftOf(Geometry floor, double limit) {
+        double area = 0;
+        for (Polygon part : FloorRegions.polygons(floor)) {
+            area += Math.abs(ringLeftOf(part.getExteriorRing(), limit));
+            for (int i = 0; i < part.getNumInteriorRing(); i++) {
+                area -= Math.abs(ringLeftOf(part.getInteriorRingN(i), limit));
+            }
+        }
+        return area;
+    }
+
+    private static double ringLeftOf(LinearRing ring, double limit) {
+        CoordinateSequence c = ring.getCoordinateSequence();
+        double sum = 0;
+        for (int i = 1; i < c.size(); i++) {
+            double x0 = c.getX(i - 1) - limit;
+            double x1 = c.getX(i) - limit;
+            double rise = c.getY(i) - c.getY(i - 1);
+            double under = Math.min(x0, 0) + Math.min(x1, 0);
+            double share = x0 * x1 < 0 ? Math.abs(Math.min(x0, x1) / (x0 - x1)) : 1;
+            sum += rise * share * under / 2;
+        }
+        return sum;
     }
 
     private static Geometry between(Geometry turned, double from, double to) {

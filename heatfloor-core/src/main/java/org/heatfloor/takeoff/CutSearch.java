@@ -19,15 +19,19 @@ import org.locationtech.jts.precision.GeometryPrecisionReducer;
 /** Looks for the membrane cut that takes the least stock. Works in stud pitches on the lattice, turned so that strips lie along x. */
 final class CutSearch {
 
-    private static final int PACKING_NODES = 20_000;
+    /** The whole budget: a third to part the floor, a third to pack what that gives, a third to close the gap to the bound. */
+    static final long STEPS = 600_000_000;
+
     private static final int MOST_PHASES = 128;
     private static final int MOST_PIECES = 2_000;
 
-    /** Work budget of the search that closes the gap to the bound: ways to cut all strips, and ways to cut one. */
-    private static final int GAP_TRIALS = 3_000;
-
-    private static final int GAP_NODES = 2_000;
+    /** Ways to cut one strip. */
     private static final int MOST_WAYS = 400;
+
+    /** No single way to cut all strips takes more than this part of the work a laying has left. */
+    private static final int PACKINGS = 20;
+
+    private static final long STEPS_FOR_A_PIECE = 200;
 
     private static final Comparator<Candidate> BEST = Comparator.<Candidate>comparingInt(c -> c.packing.stocks())
             .thenComparingInt(Candidate::slender)
@@ -37,6 +41,9 @@ final class CutSearch {
 
     /** Strips along x, their width, where the first joint lies, and the bound of every way to cut them. */
     private record Laying(List<Piece> strips, int turns, int band, int phase, int stockLength, int bound) {}
+
+    /** A direction to lay strips in: the floor turned, the strips' width and the stock's length. */
+    private record Direction(List<Polygon> turned, FloorColumns columns, int turns, int band, int stockLength) {}
 
     private record Candidate(List<Piece> pieces, Packing packing, double jointPitches, Laying laying) {
 
@@ -64,6 +71,7 @@ final class CutSearch {
     private final int along;
     private Optional<Candidate> best = Optional.empty();
     private int stripBound;
+    private boolean everyPhase = true;
 
     private CutSearch(List<Polygon> floor, MembraneStock stock, StudLattice lattice) {
         this.floor = floor;
@@ -81,8 +89,12 @@ final class CutSearch {
     }
 
     static MembraneCut best(List<Polygon> floor, MembraneStock stock, StudLattice lattice, CutRule rule) {
+        return best(floor, stock, lattice, rule, new Work(STEPS));
+    }
+
+    static MembraneCut best(List<Polygon> floor, MembraneStock stock, StudLattice lattice, CutRule rule, Work work) {
         CutSearch search = new CutSearch(floor, stock, lattice);
-        Candidate best = rule == CutRule.NO_REUSE ? search.withoutReuse() : search.fewest();
+        Candidate best = rule == CutRule.NO_REUSE ? search.withoutReuse() : search.fewest(work);
         return search.result(best);
     }
 
@@ -105,68 +117,84 @@ final class CutSearch {
         return (int) Math.max(1, Math.ceil(coveredSquareMetres() / one - 1e-9));
     }
 
-    private Candidate fewest() {
+    private Candidate fewest(Work work) {
         if (coveredSquareMetres() / (pitch * pitch * across * along) > MOST_PIECES) {
             throw new IllegalArgumentException("membrane stock: " + stock
                     + " was given; stock that covers the floor in at most " + MOST_PIECES + " pieces is expected");
         }
-        List<Laying> layings = new ArrayList<>();
-        for (int turns = 0; turns < 2; turns++) {
-            List<Polygon> turned = turned(turns);
-            FloorColumns columns = new FloorColumns(turned);
-            layings.addAll(layings(turned, columns, turns, across, along));
-            if (stock.kind() == MembraneStock.Kind.SHEET && across != along) {
-                layings.addAll(layings(turned, columns, turns, along, across));
+        List<Laying> layings = layings(work.part(3));
+        Work packing = work.part(2);
+        for (int i = 0; i < layings.size(); i++) {
+            Laying laying = layings.get(i);
+            for (boolean carry : new boolean[] {false, true}) {
+                if (best.isEmpty() || laying.bound <= best.get().packing.stocks()) {
+                    Work part = packing.part(2 * (layings.size() - i) - (carry ? 1 : 0));
+                    tryPieces(
+                            StripCutter.pieces(laying.strips, laying.band, laying.stockLength, carry),
+                            laying,
+                            false,
+                            part);
+                }
             }
-        }
-        for (Laying laying : layings) {
-            tryPieces(StripCutter.pieces(laying.strips, laying.band, laying.stockLength, false), laying, false);
-            tryPieces(StripCutter.pieces(laying.strips, laying.band, laying.stockLength, true), laying, false);
         }
         bestOrThrow();
         stripBound = Math.max(
                 areaBound(), layings.stream().mapToInt(Laying::bound).min().orElse(0));
-        closeGap(layings);
+        closeGap(layings, work);
         return bestOrThrow();
+    }
+
+    private List<Laying> layings(Work work) {
+        List<Direction> directions = new ArrayList<>();
+        for (int turns = 0; turns < 2; turns++) {
+            List<Polygon> turned = turned(turns);
+            FloorColumns columns = new FloorColumns(turned);
+            directions.add(new Direction(turned, columns, turns, across, along));
+            if (stock.kind() == MembraneStock.Kind.SHEET && across != along) {
+                directions.add(new Direction(turned, columns, turns, along, across));
+            }
+        }
+        List<Laying> layings = new ArrayList<>();
+        for (Direction direction : directions) {
+            addLayings(layings, direction, work.part(directions.size()));
+        }
+        return layings;
     }
 
     private Candidate bestOrThrow() {
         return best.orElseThrow(() -> new IllegalArgumentException("floor: nothing to cover"));
     }
 
-    /** Strips along x, each {@code band} wide, with the first joint at every place. */
-    private List<Laying> layings(List<Polygon> turned, FloorColumns columns, int turns, int band, int stockLength) {
-        int step = Math.max(1, (band + MOST_PHASES - 1) / MOST_PHASES);
-        List<Laying> layings = new ArrayList<>();
-        for (int phase = 0; phase < band; phase += step) {
-            List<Piece> strips = StripCutter.strips(turned, band, phase);
+    /** Strips along x, each {@code band} wide, with the first joint at every place, or at as many as the work allows. */
+    private void addLayings(List<Laying> layings, Direction d, Work work) {
+        long most =
+                Math.max(1, Math.min(MOST_PHASES, work.left() / StripCutter.steps(d.turned, d.band, d.stockLength)));
+        int step = (int) ((d.band + most - 1) / most);
+        everyPhase &= step == 1;
+        for (int phase = 0; phase < d.band; phase += step) {
+            List<Piece> strips = StripCutter.strips(d.turned, d.band, phase);
             int bound = step == 1
-                    ? columns.stripBound(strips, band, phase, stockLength)
-                    : columns.cellBound(band, stockLength);
-            layings.add(new Laying(strips, turns, band, phase, stockLength, bound));
+                    ? d.columns.stripBound(strips, d.band, phase, d.stockLength)
+                    : d.columns.cellBound(d.band, d.stockLength);
+            layings.add(new Laying(strips, d.turns, d.band, phase, d.stockLength, bound));
         }
-        return layings;
     }
 
     /**
      * While the best takes more than the bound, tries every way to cut every strip of every laying that could take less. Where
-     * the budget lasts the best is the least, and the bound is raised to it.
+     * the work lasts the best is the least, and the bound is raised to it.
      */
-    private void closeGap(List<Laying> layings) {
-        int trials = GAP_TRIALS;
-        boolean complete = layings.stream().allMatch(l -> l.band <= MOST_PHASES);
-        for (Laying laying : layings) {
+    private void closeGap(List<Laying> layings, Work work) {
+        boolean complete = everyPhase;
+        for (int i = 0; i < layings.size(); i++) {
             if (bestOrThrow().packing.stocks() == stripBound) {
                 return;
             }
+            Laying laying = layings.get(i);
             if (laying.bound < bestOrThrow().packing.stocks()) {
-                List<StripWays> ways = laying.strips.stream()
-                        .map(s -> StripWays.of(s, laying.stockLength, MOST_WAYS))
-                        .toList();
-                Gap gap = new Gap(laying, ways, trials);
+                Gap gap = new Gap(laying, work.part(layings.size() - i));
                 gap.cut(0, List.of());
-                trials = gap.trials;
-                complete &= gap.complete && ways.stream().allMatch(StripWays::isComplete);
+                complete &= gap.complete;
             }
         }
         if (complete) {
@@ -178,14 +206,19 @@ final class CutSearch {
     private final class Gap {
 
         private final Laying laying;
-        private final List<StripWays> ways;
-        private int trials;
+        private final Work work;
+        private final List<StripWays> ways = new ArrayList<>();
         private boolean complete = true;
 
-        Gap(Laying laying, List<StripWays> ways, int trials) {
+        Gap(Laying laying, Work work) {
             this.laying = laying;
-            this.ways = ways;
-            this.trials = trials;
+            this.work = work;
+            for (Piece strip : laying.strips) {
+                StripWays of = StripWays.of(strip, laying.stockLength, work.isSpent() ? 1 : MOST_WAYS);
+                work.take(50L * of.ways().size() * (1 + strip.length() / laying.stockLength));
+                ways.add(of);
+                complete &= of.isComplete();
+            }
         }
 
         void cut(int k, List<Piece> before) {
@@ -193,12 +226,11 @@ final class CutSearch {
                 return;
             }
             if (k == ways.size()) {
-                trials--;
-                complete &= tryPieces(before, laying, true);
+                complete &= tryPieces(before, laying, true, work.part(PACKINGS));
                 return;
             }
             for (int[] lengths : ways.get(k).ways()) {
-                if (trials <= 0) {
+                if (work.isSpent()) {
                     complete = false;
                     return;
                 }
@@ -206,6 +238,7 @@ final class CutSearch {
                 int at = 0;
                 for (int length : lengths) {
                     StripCutter.cut(pieces, laying.strips.get(k), at, length);
+                    work.take(StripCutter.steps(laying.strips.get(k).shape()));
                     at += length;
                 }
                 cut(k + 1, pieces);
@@ -219,7 +252,8 @@ final class CutSearch {
      * @param less whether only less stock counts
      * @return whether the least stock for these pieces is known not to beat the best kept
      */
-    private boolean tryPieces(List<Piece> pieces, Laying laying, boolean less) {
+    private boolean tryPieces(List<Piece> pieces, Laying laying, boolean less, Work work) {
+        work.take(STEPS_FOR_A_PIECE * (1 + pieces.size()));
         if (pieces.isEmpty()) {
             return true;
         }
@@ -234,7 +268,7 @@ final class CutSearch {
         if (!isBest(new Candidate(pieces, hoped, joints, laying))) {
             return true;
         }
-        Packing packing = TurnedPacker.pack(pieces, laying.stockLength, laying.band, less ? GAP_NODES : PACKING_NODES);
+        Packing packing = TurnedPacker.pack(pieces, laying.stockLength, laying.band, work);
         Candidate found = new Candidate(pieces, packing, joints, laying);
         if (isBest(found)) {
             best = Optional.of(found);

@@ -11,6 +11,7 @@ import org.heatfloor.finding.Source;
  *
  * @param door the door's name
  * @param step this floor's height less the floor beyond; negative where this floor lies lower
+ * @param leveller levelling compound under the floor there, part of this floor's height
  * @param verdict what it asks for
  * @param run length of the bevel or ramp; zero where the step may stand upright
  * @param source where the limit stands
@@ -19,6 +20,7 @@ import org.heatfloor.finding.Source;
 public record DoorStep(
         String door,
         Quantity<Length> step,
+        Quantity<Length> leveller,
         StepVerdict verdict,
         Quantity<Length> run,
         Source source,
@@ -29,6 +31,7 @@ public record DoorStep(
      *
      * @param door the door's name
      * @param step this floor's height less the floor beyond; negative where this floor lies lower
+     * @param leveller levelling compound under the floor there, part of this floor's height
      * @param verdict what it asks for
      * @param run length of the bevel or ramp; zero where the step may stand upright
      * @param source where the limit stands
@@ -37,6 +40,7 @@ public record DoorStep(
     public DoorStep {
         Objects.requireNonNull(door, "door");
         Objects.requireNonNull(step, "step");
+        Objects.requireNonNull(leveller, "leveller");
         Objects.requireNonNull(verdict, "verdict");
         Objects.requireNonNull(run, "run");
         Objects.requireNonNull(source, "source");

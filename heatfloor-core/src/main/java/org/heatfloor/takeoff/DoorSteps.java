@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.area.Door;
@@ -43,15 +44,24 @@ final class DoorSteps {
         this.units = units;
     }
 
-    List<DoorStep> of(List<Door> doors) {
+    /** The steps; a floor that is levelled first comes higher by the compound at each door. */
+    List<DoorStep> of(List<Door> doors, ToDoubleFunction<Door> levellerMetres) {
         List<DoorStep> steps = new ArrayList<>();
         for (Door door : doors) {
             door.adjacentFloorHeight().ifPresent(beyond -> {
-                double step = height.totalMetres() - Si.in("floor beyond", beyond, Units.METRE);
+                double leveller = levellerMetres.applyAsDouble(door);
+                double step = height.totalMetres() + leveller - Si.in("floor beyond", beyond, Units.METRE);
                 var amount = Amounts.millimetres(step * 1000);
                 StepVerdict verdict = rule.verdict(amount);
                 List<Remedy> remedies = verdict == StepVerdict.FLUSH ? List.of() : remedies(step);
-                steps.add(new DoorStep(door.name(), amount, verdict, rule.run(amount), rule.source(verdict), remedies));
+                steps.add(new DoorStep(
+                        door.name(),
+                        amount,
+                        Amounts.metres(leveller),
+                        verdict,
+                        rule.run(amount),
+                        rule.source(verdict),
+                        remedies));
             });
         }
         return steps;
@@ -143,7 +153,7 @@ final class DoorSteps {
                     ? ""
                     : "; to make it flush: " + step.remedies().get(0).change();
             String message = "the floor comes " + text(rise, units) + " " + way + " than the floor beyond: "
-                    + asked(step, units) + first;
+                    + asked(step, units) + levelled(step, units) + first;
             findings.add(Finding.of(
                     severity,
                     "door '" + step.door() + "'",
@@ -153,6 +163,11 @@ final class DoorSteps {
                     step.source()));
         }
         return findings;
+    }
+
+    private static String levelled(DoorStep step, PurchaseUnits units) {
+        double leveller = Si.in("leveller", step.leveller(), Units.METRE);
+        return leveller > 0 ? ", " + text(leveller, units) + " of levelling compound counted" : "";
     }
 
     private static String asked(DoorStep step, PurchaseUnits units) {

@@ -28,9 +28,30 @@ final class FloorColumns {
         for (Polygon region : floor) {
             Envelope e = region.getEnvelopeInternal();
             int first = (int) Math.floor(e.getMinX() + StripCutter.SLACK);
-            for (int u = first; u < e.getMaxX() - StripCutter.SLACK; u++) {
-                add(u, StripCutter.clipped(region, new Envelope(u, u + 1, e.getMinY() - 1, e.getMaxY() + 1)), e);
-            }
+            int last = (int) Math.ceil(e.getMaxX() - StripCutter.SLACK);
+            part(region, first, Math.max(first + 1, last), e);
+        }
+    }
+
+    /** Halves the floor until each part is one column: a clip of a part costs less than one of the whole. */
+    private void part(Geometry floor, int from, int to, Envelope region) {
+        if (to - from == 1) {
+            add(from, floor, region);
+            return;
+        }
+        int middle = Math.floorDiv(from + to, 2);
+        half(floor, from, middle, region);
+        half(floor, middle, to, region);
+    }
+
+    private void half(Geometry floor, int from, int to, Envelope region) {
+        Envelope box = new Envelope(from, to, region.getMinY() - 1, region.getMaxY() + 1);
+        List<Polygon> clipped = new ArrayList<>();
+        for (Polygon part : FloorRegions.polygons(floor)) {
+            clipped.addAll(FloorRegions.polygons(StripCutter.clipped(part, box)));
+        }
+        if (!clipped.isEmpty()) {
+            part(FloorRegions.FACTORY.buildGeometry(clipped), from, to, region);
         }
     }
 

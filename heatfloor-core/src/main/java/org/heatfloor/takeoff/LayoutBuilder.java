@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.LayoutSearch.Trial;
@@ -150,7 +151,7 @@ final class LayoutBuilder {
             turn(-Math.PI / 4).transform(e.centre(), centre);
             return LayoutSearch.best(grid, middleX(centre), middleY(centre));
         }
-        return LayoutSearch.best(grid, LayoutSearch.columns(grid), LayoutSearch.rows(grid));
+        return LayoutSearch.balanced(grid);
     }
 
     private Trial onLine(LineString line, boolean wall) {
@@ -203,42 +204,34 @@ final class LayoutBuilder {
                 .map(pieces -> new OffcutPool.Need(
                         pieces.stream().map(TileLayout::local).toList()))
                 .toList();
-        int[] shared = shared(needs);
-        int cutTiles = 0;
+        OffcutPool.Sharing shared = shared(needs);
         int i = 0;
         for (List<Integer> position : cutPositions.keySet()) {
-            numberOf.put(position, whole + 1 + shared[i]);
-            cutTiles = Math.max(cutTiles, shared[i] + 1);
-            i++;
+            numberOf.put(position, whole + 1 + shared.tileOf().get(i++));
         }
-        int bound =
-                rule.reuseOffcuts() ? OffcutPool.bound(needs, tile.lengthMetres(), tile.widthMetres()) : needs.size();
         return new TileLayout(
                 tile,
                 laid.stream().map(p -> piece(p, numberOf)).toList(),
                 whole + needs.size(),
                 needs.size(),
-                whole + cutTiles,
-                whole + bound,
+                whole + shared.tiles(),
+                whole + shared.bound(),
                 field,
                 covered.getArea(),
                 angle);
     }
 
-    private int[] shared(List<OffcutPool.Need> needs) {
-        if (rule.reuseOffcuts()) {
-            return OffcutPool.share(
-                    needs,
-                    tile.lengthMetres(),
-                    tile.widthMetres(),
-                    Si.in("kerf", tile.supply().kerf(), Units.METRE),
-                    tile.supply().turnable());
+    private OffcutPool.Sharing shared(List<OffcutPool.Need> needs) {
+        if (!rule.reuseOffcuts()) {
+            return new OffcutPool.Sharing(
+                    IntStream.range(0, needs.size()).boxed().toList(), needs.size(), needs.size());
         }
-        int[] own = new int[needs.size()];
-        for (int i = 0; i < own.length; i++) {
-            own[i] = i;
-        }
-        return own;
+        return OffcutPool.share(
+                needs,
+                tile.lengthMetres(),
+                tile.widthMetres(),
+                Si.in("kerf", tile.supply().kerf(), Units.METRE),
+                tile.supply().turnable());
     }
 
     private TilePiece piece(Laid laid, Map<List<Integer>, Integer> numberOf) {

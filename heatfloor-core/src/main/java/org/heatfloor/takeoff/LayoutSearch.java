@@ -12,8 +12,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Sets a tile grid out: tries a tile and a joint in the middle of the field's runs, and for offset rows further shifts, and
- * keeps the one with the fewest slivers, then the fewest cuts under half a tile, then the fewest tiles, then the fewest cuts.
+ * Sets a tile grid out: tries a tile and a joint in the middle of the field's runs, for offset rows and where slivers are left
+ * further shifts, and keeps the one with the fewest slivers, then the fewest cuts under half a tile, then the fewest tiles, then the fewest cuts.
  */
 final class LayoutSearch {
 
@@ -35,6 +35,22 @@ final class LayoutSearch {
             .thenComparingDouble(t -> -t.narrowest());
 
     private LayoutSearch() {}
+
+    /** The best centred layout, or where that leaves slivers the best of shifts both ways: columns stand where they like. */
+    static Trial balanced(TileGrid grid) {
+        Trial centred = best(grid, columns(grid), rows(grid));
+        return centred.slivers == 0
+                ? centred
+                : best(grid, shifts(centred.x0, grid.columnStep()), shifts(centred.y0, grid.rowStep()));
+    }
+
+    private static List<Double> shifts(double from, double step) {
+        List<Double> shifts = new ArrayList<>();
+        for (int i = 0; i < SHIFTS; i++) {
+            shifts.add(from + i * step / SHIFTS);
+        }
+        return shifts;
+    }
 
     /** The best layout over the given corners; with a single one nothing is weighed. */
     static Trial best(TileGrid grid, List<Double> xs, List<Double> ys) {
@@ -65,9 +81,7 @@ final class LayoutSearch {
             return centred;
         }
         List<Double> shifts = new ArrayList<>(centred);
-        for (int i = 0; i < SHIFTS; i++) {
-            shifts.add(centred.get(0) + i * grid.columnStep() / SHIFTS);
-        }
+        shifts.addAll(shifts(centred.get(0), grid.columnStep()));
         return distinct(shifts, grid.columnStep());
     }
 
@@ -148,7 +162,7 @@ final class LayoutSearch {
                 double share = share(grid, piece);
                 cuts++;
                 narrowest = Math.min(narrowest, share);
-                slivers += share < TileLayout.SLIVER_SHARE ? 1 : 0;
+                slivers += share < TileLayout.SLIVER_SHARE - 1e-4 ? 1 : 0;
                 shortCuts += share < 0.5 - 1e-4 ? 1 : 0;
             }
         }

@@ -8,7 +8,8 @@ import java.util.stream.IntStream;
 /**
  * Cuts rectangles from the fewest stock rectangles the way a fitter does: lengths across the stock, each length ripped side
  * by side. All sizes are whole stud pitches. The search is exact branch and bound over the pieces in falling order of
- * length; it stops early when it meets a lower bound, and gives the best found when the budget of nodes is spent.
+ * length. It begins with the piece beside the tightest length it fits, else across the fullest stock it fits; it stops early
+ * when it meets a lower bound, and gives the best found when the work is spent.
  */
 final class LevelPacker {
 
@@ -17,6 +18,9 @@ final class LevelPacker {
 
     /** The cut: stock used, a slot for each piece in the order given, a lower bound, and whether the search was finished. */
     record Packing(int stocks, List<Slot> slots, int bound, boolean proven) {}
+
+    /** More pieces than this are laid once and not searched: the search goes as deep as there are pieces. */
+    private static final int MOST_SEARCHED = 400;
 
     private final int[] length;
     private final int[] width;
@@ -29,20 +33,26 @@ final class LevelPacker {
     private final int[] shelfLength;
     private final int[] shelfLeft;
     private final int[] stockLeft;
+    /** Area of the pieces from each place in the order on. */
+    private final long[] areaFrom;
+
+    private final Work work;
     private int shelves;
     private int stocks;
+    /** Area of the stock opened that is neither taken nor beside a length too short for it. */
+    private long free;
+
     private int best = Integer.MAX_VALUE;
     private int[] bestShelfOf = new int[0];
     private int[] bestShelfStock = new int[0];
-    private int nodesLeft;
 
-    private LevelPacker(int[] length, int[] width, int stockLength, int stockWidth, int budget) {
+    private LevelPacker(int[] length, int[] width, int stockLength, int stockWidth, Work work) {
         int n = length.length;
         this.length = length;
         this.width = width;
         this.stockLength = stockLength;
         this.stockWidth = stockWidth;
-        this.nodesLeft = budget;
+        this.work = work;
         this.order = IntStream.range(0, n).boxed().toArray(Integer[]::new);
         Arrays.sort(
                 order,
@@ -55,10 +65,14 @@ final class LevelPacker {
         this.shelfLeft = new int[n];
         this.stockLeft = new int[n];
         this.bound = bound(length, width, stockLength, stockWidth);
+        this.areaFrom = new long[n + 1];
+        for (int k = n - 1; k >= 0; k--) {
+            areaFrom[k] = areaFrom[k + 1] + (long) length[order[k]] * width[order[k]];
+        }
     }
 
-    /** Packs pieces that each fit the stock; the budget is in nodes of the search. */
-    static Packing pack(int[] length, int[] width, int stockLength, int stockWidth, int budget) {
+    /** Packs pieces that each fit the stock. */
+    static Packing pack(int[] length, int[] width, int stockLength, int stockWidth, Work work) {
         for (int i = 0; i < length.length; i++) {
             if (!(length[i] >= 1 && length[i] <= stockLength && width[i] >= 1 && width[i] <= stockWidth)) {
                 throw new IllegalArgumentException("piece " + i + ": " + length[i] + " by " + width[i]
@@ -68,9 +82,10 @@ final class LevelPacker {
         if (length.length == 0) {
             return new Packing(0, List.of(), 0, true);
         }
-        LevelPacker packer = new LevelPacker(length, width, stockLength, stockWidth, budget);
-        boolean finished = packer.place(0);
-        return new Packing(packer.best, packer.slots(), packer.bound, finished || packer.best == packer.bound);
+        LevelPacker packer = new LevelPacker(length, width, stockLength, stockWidth, work);
+        packer.layOnce();
+        boolean finished = packer.done() || (length.length <= MOST_SEARCHED && packer.place(0));
+        return new Packing(packer.best, packer.slots(), packer.bound, finished || packer.done());
     }
 
     /** Largest of the area bound and the bound of the pieces too wide to lie side by side. */
@@ -121,19 +136,44 @@ final class LevelPacker {
         return most;
     }
 
-    /** Places piece number {@code k} in every way that differs; false when the budget ran out. */
+    /** The first way the search would try, without going deep. */
+    private void layOnce() {
+        for (int piece : order) {
+            int shelf = find(shelfLeft, shelves, next(shelfLeft, shelves, width[piece]));
+            if (shelf >= 0) {
+                shelfOf[piece] = shelf;
+                shelfLeft[shelf] -= width[piece];
+            } else {
+                int stock = find(stockLeft, stocks, next(stockLeft, stocks, length[piece]));
+                if (stock < 0) {
+                    openStock();
+                }
+                openShelf(piece, stock < 0 ? stocks - 1 : stock);
+            }
+        }
+        keep();
+        shelves = 0;
+        stocks = 0;
+        free = 0;
+    }
+
+    private void keep() {
+        best = stocks;
+        bestShelfOf = shelfOf.clone();
+        bestShelfStock = shelfStock.clone();
+    }
+
+    /** Places piece number {@code k} in every way that differs and could take less stock; false when the work is spent. */
     private boolean place(int k) {
-        if (k == order.length) {
-            best = stocks;
-            bestShelfOf = shelfOf.clone();
-            bestShelfStock = shelfStock.clone();
+        if (stocks >= best || areaFrom[k] > free + (best - 1L - stocks) * stockLength * stockWidth) {
             return true;
         }
-        if (nodesLeft-- <= 0 && best != Integer.MAX_VALUE) {
-            return false;
+        if (k == order.length) {
+            keep();
+            return true;
         }
         int piece = order[k];
-        return beside(k, piece) && onNewShelf(k, piece) && onNewStock(k, piece);
+        return !work.isSpent() && beside(k, piece) && onNewShelf(k, piece) && onNewStock(k, piece);
     }
 
     private boolean done() {
@@ -141,32 +181,33 @@ final class LevelPacker {
     }
 
     private boolean beside(int k, int piece) {
-        for (int left = width[piece]; left <= stockWidth; left = next(shelfLeft, shelves, left + 1)) {
+        for (int left = next(shelfLeft, shelves, width[piece]);
+                left <= stockWidth;
+                left = next(shelfLeft, shelves, left + 1)) {
             int shelf = find(shelfLeft, shelves, left);
-            if (shelf >= 0) {
-                shelfOf[piece] = shelf;
-                shelfLeft[shelf] -= width[piece];
-                boolean finished = place(k + 1);
-                shelfLeft[shelf] += width[piece];
-                if (!finished || done()) {
-                    return finished;
-                }
+            long taken = (long) width[piece] * shelfLength[shelf];
+            shelfOf[piece] = shelf;
+            shelfLeft[shelf] -= width[piece];
+            free -= taken;
+            boolean finished = place(k + 1);
+            free += taken;
+            shelfLeft[shelf] += width[piece];
+            if (!finished || done()) {
+                return finished;
             }
         }
         return true;
     }
 
     private boolean onNewShelf(int k, int piece) {
-        if (done()) {
-            return true;
-        }
-        for (int left = length[piece]; left <= stockLength; left = next(stockLeft, stocks, left + 1)) {
-            int stock = find(stockLeft, stocks, left);
-            if (stock >= 0) {
-                boolean finished = openShelf(k, piece, stock);
-                if (!finished || done()) {
-                    return finished;
-                }
+        for (int left = next(stockLeft, stocks, length[piece]);
+                left <= stockLength && !done();
+                left = next(stockLeft, stocks, left + 1)) {
+            openShelf(piece, find(stockLeft, stocks, left));
+            boolean finished = place(k + 1);
+            closeShelf(piece);
+            if (!finished) {
+                return false;
             }
         }
         return true;
@@ -176,28 +217,40 @@ final class LevelPacker {
         if (done() || stocks + 1 >= best) {
             return true;
         }
-        stockLeft[stocks] = stockLength;
-        stocks++;
-        boolean finished = openShelf(k, piece, stocks - 1);
+        openStock();
+        openShelf(piece, stocks - 1);
+        boolean finished = place(k + 1);
+        closeShelf(piece);
         stocks--;
+        free -= (long) stockLength * stockWidth;
         return finished;
     }
 
-    private boolean openShelf(int k, int piece, int stock) {
+    private void openStock() {
+        stockLeft[stocks] = stockLength;
+        stocks++;
+        free += (long) stockLength * stockWidth;
+    }
+
+    private void openShelf(int piece, int stock) {
         shelfOf[piece] = shelves;
         shelfStock[shelves] = stock;
         shelfLength[shelves] = length[piece];
         shelfLeft[shelves] = stockWidth - width[piece];
         stockLeft[stock] -= length[piece];
+        free -= (long) length[piece] * width[piece];
         shelves++;
-        boolean finished = place(k + 1);
+    }
+
+    private void closeShelf(int piece) {
         shelves--;
-        stockLeft[stock] += length[piece];
-        return finished;
+        stockLeft[shelfStock[shelves]] += length[piece];
+        free += (long) length[piece] * width[piece];
     }
 
     /** The least value at or above {@code from} among the first {@code n}, or one beyond every value. */
-    private static int next(int[] values, int n, int from) {
+    private int next(int[] values, int n, int from) {
+        work.take(n + 1L);
         int least = Integer.MAX_VALUE;
         for (int i = 0; i < n; i++) {
             if (values[i] >= from) {

@@ -13,6 +13,7 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
@@ -43,13 +44,13 @@ public final class SpotSurvey {
          * @param x in metres in the room's frame
          * @param y in metres in the room's frame
          * @param height above any one level
-         * @throws IllegalArgumentException if a coordinate is not finite or the height not -1 m to 1 m
+         * @throws IllegalArgumentException if a coordinate is not finite or the height not -10 m to 10 m
          */
         public Spot {
             if (!Double.isFinite(x) || !Double.isFinite(y)) {
                 throw new IllegalArgumentException("spot: " + x + " " + y + " was given; finite numbers are expected");
             }
-            Si.within("spot height", height, Units.METRE, -1, 1);
+            Si.within("spot height", height, Units.METRE, -10, 10);
         }
 
         double metres() {
@@ -104,7 +105,10 @@ public final class SpotSurvey {
         return leveller(FloorRegions.covered(room.polygon(), List.of()), compound);
     }
 
-    LevellerNeed leveller(Geometry covered, LevellerSpec compound) {
+    /** The base between the spots, and the level it is brought to. */
+    private record Base(List<Polygon> triangles, double top) {}
+
+    private Base base(Geometry covered, LevellerSpec compound) {
         double least = Si.in("leveller cover", compound.cover(), Units.METRE);
         List<Coordinate> net = new ArrayList<>();
         spots.forEach(s -> net.add(new Coordinate(s.x, s.y, s.metres())));
@@ -116,16 +120,30 @@ public final class SpotSurvey {
         double top = net.stream().mapToDouble(Coordinate::getZ).max().orElse(0) + least;
         DelaunayTriangulationBuilder delaunay = new DelaunayTriangulationBuilder();
         delaunay.setSites(net);
-        Geometry triangles = delaunay.getTriangles(FloorRegions.FACTORY);
+        return new Base(FloorRegions.polygons(delaunay.getTriangles(FloorRegions.FACTORY)), top);
+    }
+
+    /** Thickness of the compound at a place on the floor's edge. */
+    double depthMetres(Geometry covered, LevellerSpec compound, Coordinate at) {
+        Base base = base(covered, compound);
+        Point place = FloorRegions.FACTORY.createPoint(at);
+        return base.triangles.stream()
+                .min(Comparator.comparingDouble(t -> t.distance(place)))
+                .map(t -> Math.max(0, base.top - heightOn(t, at)))
+                .orElse(0.0);
+    }
+
+    LevellerNeed leveller(Geometry covered, LevellerSpec compound) {
+        Base base = base(covered, compound);
         double volume = 0;
         double deepest = 0;
-        for (Polygon triangle : FloorRegions.polygons(triangles)) {
+        for (Polygon triangle : base.triangles) {
             Geometry part = OverlayNG.overlay(triangle, covered, OverlayNG.INTERSECTION, FloorRegions.GRID);
             for (Polygon piece : FloorRegions.polygons(part)) {
                 Coordinate centre = piece.getCentroid().getCoordinate();
-                volume += piece.getArea() * (top - heightOn(triangle, centre));
+                volume += piece.getArea() * (base.top - heightOn(triangle, centre));
                 for (Coordinate c : piece.getCoordinates()) {
-                    deepest = Math.max(deepest, top - heightOn(triangle, c));
+                    deepest = Math.max(deepest, base.top - heightOn(triangle, c));
                 }
             }
         }

@@ -45,22 +45,26 @@ public record StepRule(
             12,
             Source.document(
                     "ADA Standards for Accessible Design, 2010",
-                    "303.4 and 405: above 1/2 in a ramp, 1:12; International Residential Code, R311.3.1: at most"
-                            + " 1-1/2 in at a door"));
+                    "303.4 and 405: above 1/2 in a ramp, 1:12; International Residential Code" + TileStandard.UNDATED
+                            + ", R311.3.1: at most 1-1/2 in at a door"));
 
     /** The accessible threshold of Approved Document M for England. */
     public static final StepRule APPROVED_DOCUMENT_M = new StepRule(
             "Approved Document M",
             Amounts.millimetres(5),
-            Source.document("Approved Document M, England", "accessible threshold: upstands above 5 mm chamfered"),
+            Source.document(
+                    "Approved Document M, England" + TileStandard.UNDATED,
+                    "accessible threshold: upstands above 5 mm chamfered"),
             Amounts.millimetres(15),
             2,
             Source.document(
-                    "Approved Document M, England",
+                    "Approved Document M, England" + TileStandard.UNDATED,
                     "accessible threshold: at most 15 mm in all; the chamfer's 1:2 is common practice, no source"),
             Amounts.millimetres(15),
             12,
-            Source.document("Approved Document M, England", "accessible threshold: at most 15 mm in all"));
+            Source.document(
+                    "Approved Document M, England" + TileStandard.UNDATED,
+                    "accessible threshold: at most 15 mm in all"));
 
     /**
      * Checks the limits.

@@ -48,6 +48,25 @@ final class StripCutter {
         return strips;
     }
 
+    /** Steps of {@link Work} to clip a strip, as measured: a rectangle needs no overlay. */
+    static long steps(Polygon strip) {
+        return strip.isRectangle() ? 500 : 40_000 + 1_500L * strip.getNumPoints();
+    }
+
+    /** Steps of {@link Work} to part a floor into strips and those, twice, into pieces; most points lie outside a strip. */
+    static long steps(List<Polygon> floor, int band, int stockLength) {
+        long steps = 0;
+        for (Polygon region : floor) {
+            Envelope e = region.getEnvelopeInternal();
+            double strips = e.getHeight() / band + 1;
+            double pieces = strips + region.getArea() / ((double) band * stockLength);
+            long strip = region.isRectangle() ? 500 : 40_000 + 300L * region.getNumPoints();
+            long piece = region.isRectangle() ? 500 : 60_000;
+            steps += (long) (strips * strip + 2 * pieces * piece + strips * e.getWidth() * 200);
+        }
+        return Math.max(1, steps);
+    }
+
     /**
      * The strips cut to pieces no longer than the stock.
      *

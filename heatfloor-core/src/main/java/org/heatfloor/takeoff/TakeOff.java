@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
+import org.heatfloor.area.Door;
 import org.heatfloor.area.Room;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.grid.Membrane;
@@ -56,14 +57,20 @@ public final class TakeOff {
         this.layout = b.tile.map(tile -> LayoutBuilder.lay(covered, joints, tile, b.layoutRule));
         this.grout = layout.map(l -> GroutNeed.of(l, b.grout));
         this.height = b.bedding.flatMap(bedding -> b.tile.map(tile -> FloorHeight.of(b.membrane, bedding, tile)));
-        this.doorSteps = height.flatMap(h -> b.bedding.map(
-                        bedding -> new DoorSteps(h, bedding, b.stepRule(), b.practice.units()).of(b.doors)))
+        this.doorSteps = height.flatMap(
+                        h -> b.bedding.map(bedding -> new DoorSteps(h, bedding, b.stepRule(), b.practice.units())
+                                .of(b.doors, door -> leveller(b, door))))
                 .orElse(List.of());
         this.softJoints = b.tile.map(tile -> SoftJoints.of(covered, joints, b.layoutRule));
         this.leveller = b.survey.map(survey -> survey.leveller(covered, b.leveller));
         this.mortarWaste = b.bedding.map(Bedding::waste).orElse(Amounts.of(0, Units.PERCENT));
         this.wayOut = b.doors.stream().findFirst().map(d -> d.at().getCentroid().getCoordinate());
         this.findings = List.copyOf(TakeOffFindings.of(this, b));
+    }
+
+    private double leveller(TakeOffBuilder b, Door door) {
+        Coordinate at = door.at().getCentroid().getCoordinate();
+        return b.survey.map(s -> s.depthMetres(covered, b.leveller, at)).orElse(0.0);
     }
 
     /**

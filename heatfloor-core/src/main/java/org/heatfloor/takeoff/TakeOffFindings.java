@@ -71,7 +71,7 @@ final class TakeOffFindings {
                     "the bed is too thin after beating-in; take a deeper notch or hold the trowel steeper",
                     bed,
                     Amounts.inches(3.0 / 32),
-                    Source.document("ANSI A108.5", "2.2.2: at least 3/32 in embedded")));
+                    Source.document("ANSI A108.5" + TileStandard.UNDATED, "2.2.2: at least 3/32 in embedded")));
         } else if (metres > DoorSteps.THICKEST_BED_METRES) {
             findings.add(Finding.of(
                     Severity.WARNING,
@@ -79,7 +79,9 @@ final class TakeOffFindings {
                     "the bed is too thick for any tile mortar; take a shallower notch",
                     bed,
                     Amounts.inches(0.5),
-                    Source.document("ANSI A118.1, A118.4 and A118.15", "suffix H: 3/32 to 1/2 in embedded")));
+                    Source.document(
+                            "Mortar makers' association bulletin 18, 2020",
+                            "ANSI A118.1, A118.4 and A118.15 with suffix H: 3/32 to 1/2 in embedded")));
         } else if (metres > 0.25 * 0.0254) {
             findings.add(Finding.of(
                     Severity.NOTE,

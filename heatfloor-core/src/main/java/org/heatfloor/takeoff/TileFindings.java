@@ -64,7 +64,9 @@ final class TileFindings {
                     half + " cut pieces are under half a tile, the narrowest " + narrowest,
                     layout.narrowest(),
                     Amounts.of(50, Units.PERCENT),
-                    Source.document("ANSI A108.02", "4.3.1 and 4.3.2: usually no cut under half a tile")));
+                    Source.document(
+                            "ANSI A108.02" + TileStandard.UNDATED,
+                            "4.3.1 and 4.3.2: usually no cut under half a tile")));
         }
     }
 
@@ -78,7 +80,8 @@ final class TileFindings {
                     Amounts.of(50, Units.PERCENT),
                     Amounts.of(33, Units.PERCENT),
                     Source.document(
-                            "ANSI A108.02", "offset at most 33 % where the offset side is over 15 in nominal")));
+                            "ANSI A108.02" + TileStandard.UNDATED,
+                            "offset at most 33 % where the offset side is over 15 in nominal")));
         }
     }
 

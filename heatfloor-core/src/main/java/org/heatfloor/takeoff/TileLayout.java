@@ -15,7 +15,7 @@ import org.locationtech.jts.geom.Geometry;
 
 /**
  * Every tile of a floor as it lies, and the tiles that takes. A cut piece keeps its place within its tile, so that sawn
- * edges lie at the wall; two cut positions share a tile when a saw cut passes between the rectangles around their pieces.
+ * edges lie at the wall; cut positions share a tile when saw cuts from edge to edge part the rectangles around their pieces.
  */
 public final class TileLayout {
 
@@ -121,7 +121,8 @@ public final class TileLayout {
     }
 
     /**
-     * Tiles no reuse of offcuts can do without for this layout.
+     * Tiles no reuse of offcuts can do without for this layout: {@link #tilesNeeded()} itself where every sharing was tried,
+     * else by area and by pieces too large to share a tile.
      *
      * @return the bound
      */

@@ -41,6 +41,10 @@ public enum TileStandard {
     static final double LARGE_SIDE_INCHES = 15;
 
     private static final String A108_02 = "ANSI A108.02";
+
+    /** Where a rule was read without the edition it stands in. */
+    static final String UNDATED = " (edition not stated where read)";
+
     private static final Source NHBC = Source.document("NHBC Standards 2025", "9.1.7");
 
     /**
@@ -114,8 +118,8 @@ public enum TileStandard {
             return List.of(new Flatness(Amounts.metres(2), new Limit(Amounts.millimetres(3), finish)));
         }
         if (longestInches(tile) >= LARGE_SIDE_INCHES) {
-            Source large =
-                    Source.document(A108_02, "4.2.2: for edges of 15 in and more 1/8 in in 10 ft and 1/16 in in 24 in");
+            Source large = Source.document(
+                    A108_02 + UNDATED, "4.2.2: for edges of 15 in and more 1/8 in in 10 ft and 1/16 in in 24 in");
             return List.of(
                     new Flatness(Amounts.feet(10), new Limit(Amounts.inches(1.0 / 8), large)),
                     new Flatness(Amounts.feet(2), new Limit(Amounts.inches(1.0 / 16), large)));
@@ -125,7 +129,9 @@ public enum TileStandard {
                         Amounts.feet(10),
                         new Limit(
                                 Amounts.inches(1.0 / 4),
-                                Source.document("ANSI A108", "for edges under 15 in 1/4 in in 10 ft"))),
+                                Source.document(
+                                        "ANSI A108" + UNDATED,
+                                        "for edges under 15 in 1/4 in in 10 ft; a weak source"))),
                 new Flatness(
                         Amounts.feet(1),
                         new Limit(

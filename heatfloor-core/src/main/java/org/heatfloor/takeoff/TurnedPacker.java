@@ -3,6 +3,8 @@ package org.heatfloor.takeoff;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.heatfloor.takeoff.LevelPacker.Packing;
 import org.heatfloor.takeoff.LevelPacker.Slot;
@@ -35,22 +37,26 @@ final class TurnedPacker {
         return Math.max((int) ((area + one - 1) / one), LevelPacker.bound(lengths, widths, stockLength, band));
     }
 
-    /** The budget is in nodes of the search for each combination. */
-    static Packing pack(List<Piece> pieces, int stockLength, int band, int budget) {
+    static Packing pack(List<Piece> pieces, int stockLength, int band, Work work) {
         int bound = bound(pieces, stockLength, band);
         List<Integer> turnable = IntStream.range(0, pieces.size())
                 .filter(i -> pieces.get(i).isTurnable(band, stockLength))
                 .boxed()
                 .toList();
-        Packing best = packed(pieces, List.of(), stockLength, band, budget);
+        List<List<Integer>> combinations = combinations(turnable);
+        Packing best = packed(
+                        pieces, List.of(), stockLength, band, Integer.MAX_VALUE, work.part(combinations.size() + 1))
+                .orElseThrow();
         boolean proven = best.proven();
-        for (List<Integer> turned : combinations(turnable)) {
-            if (best.stocks() == bound) {
+        for (int i = 0; i < combinations.size() && best.stocks() > bound; i++) {
+            if (work.isSpent()) {
+                proven = false;
                 break;
             }
-            Packing trial = packed(pieces, turned, stockLength, band, budget);
-            proven &= trial.proven();
-            best = trial.stocks() < best.stocks() ? trial : best;
+            Optional<Packing> trial = packed(
+                    pieces, combinations.get(i), stockLength, band, best.stocks(), work.part(combinations.size() - i));
+            proven &= trial.map(Packing::proven).orElse(true);
+            best = trial.filter(fewerThan(best)).orElse(best);
         }
         boolean all = proven && turnable.size() <= MOST_TURNED;
         return new Packing(best.stocks(), best.slots(), bound, all || best.stocks() == bound);
@@ -76,7 +82,13 @@ final class TurnedPacker {
         return all;
     }
 
-    private static Packing packed(List<Piece> pieces, List<Integer> turned, int stockLength, int band, int budget) {
+    private static Predicate<Packing> fewerThan(Packing best) {
+        return packing -> packing.stocks() < best.stocks();
+    }
+
+    /** Packs with some pieces turned; empty where even the bound is not under {@code most}. */
+    private static Optional<Packing> packed(
+            List<Piece> pieces, List<Integer> turned, int stockLength, int band, int most, Work work) {
         int[] lengths = new int[pieces.size()];
         int[] widths = new int[pieces.size()];
         for (int i = 0; i < lengths.length; i++) {
@@ -84,15 +96,16 @@ final class TurnedPacker {
             lengths[i] = isTurned ? pieces.get(i).width() : pieces.get(i).length();
             widths[i] = isTurned ? pieces.get(i).length() : pieces.get(i).width();
         }
-        Packing packing = LevelPacker.pack(lengths, widths, stockLength, band, budget);
-        if (turned.isEmpty()) {
-            return packing;
+        work.take((long) lengths.length * lengths.length);
+        if (LevelPacker.bound(lengths, widths, stockLength, band) >= most) {
+            return Optional.empty();
         }
+        Packing packing = LevelPacker.pack(lengths, widths, stockLength, band, work);
         List<Slot> slots = new ArrayList<>();
         for (int i = 0; i < lengths.length; i++) {
             Slot slot = packing.slots().get(i);
             slots.add(new Slot(slot.stock(), slot.along(), slot.across(), turned.contains(i)));
         }
-        return new Packing(packing.stocks(), slots, packing.bound(), packing.proven());
+        return Optional.of(new Packing(packing.stocks(), slots, packing.bound(), packing.proven()));
     }
 }

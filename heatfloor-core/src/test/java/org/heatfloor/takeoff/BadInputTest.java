@@ -149,7 +149,7 @@ class BadInputTest {
                 fault("pot life", () -> Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20))
                         .withTimes(Amounts.of(30, Units.MINUTE), Amounts.of(20, Units.MINUTE))),
                 fault("spots", () -> SpotSurvey.of(List.of())),
-                fault("spot height", () -> new SpotSurvey.Spot(0, 0, Amounts.metres(2))),
+                fault("spot height", () -> new SpotSurvey.Spot(0, 0, Amounts.metres(11))),
                 fault("price of grout", () -> Prices.in(Currency.getInstance("EUR"))
                         .with(Material.GROUT, new BigDecimal("-1"))),
                 fault("mortar mix", () -> new SiteMortar(0, 4, 1.33)),

@@ -169,12 +169,13 @@ class MembraneCutProperties {
     /** A rest 9 long and 4 wide fits behind a piece 16 long only a quarter turn round. */
     @Test
     void aNarrowPieceIsTurnedWhereThatSavesStock() {
-        LevelPacker.Packing asTheyLie = LevelPacker.pack(new int[] {16, 9}, new int[] {10, 4}, 20, 10, 1_000);
+        LevelPacker.Packing asTheyLie =
+                LevelPacker.pack(new int[] {16, 9}, new int[] {10, 4}, 20, 10, new Work(1_000_000_000));
         assertThat(asTheyLie.stocks()).isEqualTo(2);
         List<StripCutter.Piece> pieces = List.of(
                 new StripCutter.Piece(FloorRegions.rectangle(0, 0, 16, 10), 0, 0, 16, 10, true),
                 new StripCutter.Piece(FloorRegions.rectangle(0, 10, 9, 14), 0, 10, 9, 4, true));
-        LevelPacker.Packing turned = TurnedPacker.pack(pieces, 20, 10, 1_000);
+        LevelPacker.Packing turned = TurnedPacker.pack(pieces, 20, 10, new Work(1_000_000));
         assertThat(turned.stocks()).isEqualTo(1);
         assertThat(turned.slots().get(1)).isEqualTo(new LevelPacker.Slot(0, 16, 0, true));
     }
@@ -185,7 +186,7 @@ class MembraneCutProperties {
             @ForAll @Size(min = 7, max = 7) List<@IntRange(min = 1, max = 6) Integer> widths) {
         int[] l = lengths.stream().mapToInt(i -> i).toArray();
         int[] w = widths.stream().limit(l.length).mapToInt(i -> i).toArray();
-        LevelPacker.Packing packing = LevelPacker.pack(l, w, 20, 6, 1_000_000);
+        LevelPacker.Packing packing = LevelPacker.pack(l, w, 20, 6, new Work(1_000_000_000));
         assertThat(packing.stocks()).isEqualTo(CuttingOracles.exhaustive(l, w, 20, 6));
         assertThat(packing.proven()).isTrue();
         assertThat(packing.stocks()).isGreaterThanOrEqualTo(packing.bound());
@@ -197,7 +198,7 @@ class MembraneCutProperties {
         int[] l = lengths.stream().mapToInt(i -> i).toArray();
         int[] w = new int[l.length];
         java.util.Arrays.fill(w, 1);
-        int stocks = LevelPacker.pack(l, w, 50, 1, 1_000_000).stocks();
+        int stocks = LevelPacker.pack(l, w, 50, 1, new Work(1_000_000_000)).stocks();
         int firstFit = CuttingOracles.firstFitDecreasing(l, 50);
         assertThat(stocks).isBetween(LevelPacker.lengthBound(l, 50), firstFit);
         assertThat(9.0 * firstFit).isLessThanOrEqualTo(11.0 * stocks + 6);

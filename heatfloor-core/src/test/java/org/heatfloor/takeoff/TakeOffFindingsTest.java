@@ -64,6 +64,29 @@ class TakeOffFindingsTest {
                 .contains("use a membrane 8.3 mm thick or less instead of 9 mm");
     }
 
+    /** The base falls 10 mm to the door's wall, so compound lies 10 mm thick there, and 3 mm more with its cover. */
+    @Test
+    void aLevelledFloorComesHigherAtTheDoor() {
+        List<SpotSurvey.Spot> spots = new ArrayList<>();
+        for (double x : new double[] {0, 2.41}) {
+            spots.add(new SpotSurvey.Spot(x, 0, Amounts.metres(1.24)));
+            spots.add(new SpotSurvey.Spot(x, 1.96, Amounts.metres(1.25)));
+        }
+        TakeOffBuilder brief = Schoolhouse.washroomWithoutStock()
+                .doors(List.of(Door.of("hall", Schoolhouse.line(1000, 0, 1800, 0), Units.MILLIMETRE)
+                        .withAdjacentFloorHeight(Amounts.millimetres(24.381))));
+        DoorStep bare = brief.build().doorSteps().get(0);
+        assertThat(WorkedChecks.mm(bare.step())).isCloseTo(0, within(5e-4));
+        assertThat(WorkedChecks.mm(bare.leveller())).isZero();
+        brief.survey(SpotSurvey.of(spots), LevellerSpec.USUAL.withCover(Amounts.millimetres(3)));
+        DoorStep levelled = brief.build().doorSteps().get(0);
+        assertThat(WorkedChecks.mm(levelled.leveller())).isCloseTo(13, within(1e-3));
+        assertThat(WorkedChecks.mm(levelled.step())).isCloseTo(13, within(2e-3));
+        assertThat(levelled.verdict()).isEqualTo(StepVerdict.RAMP);
+        assertThat(about(brief, "door 'hall'")).singleElement().satisfies(f -> assertThat(f.message())
+                .contains("13 mm of levelling compound counted"));
+    }
+
     @Test
     void theEnglishThresholdHasNoRamp() {
         StepRule rule = StepRule.APPROVED_DOCUMENT_M;

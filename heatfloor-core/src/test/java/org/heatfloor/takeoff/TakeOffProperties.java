@@ -218,7 +218,7 @@ class TakeOffProperties {
                 beds(under, over),
                 WorkedChecks.tile(600, 300, tile, 3, TilePattern.STRAIGHT, 0));
         return new DoorSteps(height, beds(under, over), StepRule.ADA_2010, PurchaseUnits.METRIC)
-                .of(List.of(door))
+                .of(List.of(door), d -> 0)
                 .get(0);
     }
 

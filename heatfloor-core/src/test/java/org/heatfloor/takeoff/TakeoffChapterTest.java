@@ -97,8 +97,10 @@ class TakeoffChapterTest {
     void theOtherFigures() {
         int[] lengths = {50, 46, 32, 29, 22, 20};
         prints("take " + CuttingOracles.firstFitDecreasing(lengths, 100) + " rolls that way and "
-                + LevelPacker.pack(lengths, new int[] {1, 1, 1, 1, 1, 1}, 100, 1, 1_000)
+                + LevelPacker.pack(lengths, new int[] {1, 1, 1, 1, 1, 1}, 100, 1, new Work(1_000_000))
                         .stocks() + " in truth");
+        prints("one budget of " + CutSearch.STEPS / 1_000_000 + " million counted steps");
+        prints("with more than " + OffcutPool.MOST_SEARCHED + " cut places sharing is first fit");
         prints("takes " + (int) WorkedChecks.value("layout tiles", "4300 3600 600 300 3 6")
                 + " as laid, while 15.48 m² and a flat 10 % give "
                 + (int) WorkedChecks.value("tiles by area", "15.48 600 300 10") + ", one short");

@@ -76,7 +76,7 @@ final class WorkedStrips {
     }
 
     private static Packing pack(int[] lengths, int roll) {
-        return LevelPacker.pack(lengths, repeated(1, lengths.length), roll, 1, 100_000);
+        return LevelPacker.pack(lengths, repeated(1, lengths.length), roll, 1, new Work(1_000_000_000));
     }
 
     private static int[] loads(int[] lengths, int roll) {
@@ -96,7 +96,7 @@ final class WorkedStrips {
             widths.add(x[4]);
         }
         return LevelPacker.pack(
-                rippedLengths(x), widths.stream().mapToInt(i -> i).toArray(), x[0], x[1], 100_000);
+                rippedLengths(x), widths.stream().mapToInt(i -> i).toArray(), x[0], x[1], new Work(1_000_000_000));
     }
 
     private static int[] rippedLengths(int[] x) {

@@ -19,6 +19,7 @@ import org.heatfloor.quantity.ThermalConductivity;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.Bedding;
 import org.heatfloor.takeoff.Mortar;
+import org.heatfloor.takeoff.MortarKind;
 import org.heatfloor.takeoff.Notch;
 import org.heatfloor.takeoff.TilePattern;
 import org.heatfloor.takeoff.TileSpec;
@@ -32,6 +33,8 @@ final class CoveringReader {
 
     private static final Map<String, TilePattern> PATTERNS = RoomFileReader.words(TilePattern.values());
     private static final Map<String, Notch> NOTCHES = RoomFileReader.words(Notch.values());
+    private static final Map<String, MortarKind> MORTARS = RoomFileReader.words(MortarKind.values());
+    private static final Bounds<Mass> BAG = Bounds.of(Units.KILOGRAM, 0.5, 1_500);
     private static final Bounds<Length> THICKNESS = Bounds.of(Units.MILLIMETRE, 0.1, 2_000);
     private static final Bounds<Length> NOTCH = Bounds.of(Units.MILLIMETRE, 1, 50);
     private static final Bounds<Temperature> WEATHER = Bounds.of(Units.CELSIUS, -50, 60);
@@ -109,20 +112,52 @@ final class CoveringReader {
         Optional<Quantity<Angle>> angle = s.quantityIfGiven("angle", ANGLE);
         Optional<Trowel> under = s.section("trowelUnder").flatMap(t -> trowel(t, angle));
         Optional<Trowel> over = s.section("trowelOver").flatMap(t -> trowel(t, angle));
-        Optional<Quantity<Mass>> bag = s.quantity("bag", Bounds.of(Units.KILOGRAM, 0.5, 1_500));
+        Optional<Quantity<Mass>> bag = s.quantity("bag", BAG);
         Optional<Quantity<Dimensionless>> contact = s.quantityIfGiven("contact", Bounds.of(Units.PERCENT, 10, 100));
-        Optional<Quantity<Density>> density = s.quantityIfGiven("density", Bounds.of(Units.KILOGRAM_PER_LITRE, 0.5, 3));
-        Optional<Quantity<Dimensionless>> water = water(s);
+        Optional<Quantity<Dimensionless>> waste = s.quantityIfGiven("waste", SHARE);
+        Mix shared = mix(s);
+        Optional<Mix> mixUnder = s.sectionIfGiven("mortarUnder", CoveringReader::ownMix);
+        Optional<Mix> mixOver = s.sectionIfGiven("mortarOver", CoveringReader::ownMix);
         return s.build(() -> {
             Bedding usual = Bedding.of(under.orElseThrow(), over.orElseThrow(), bag.orElseThrow());
             return usual.withContact(contact.orElse(usual.contact()))
-                    .withMortars(mixed(usual.mortarUnder(), density, water), mixed(usual.mortarOver(), density, water));
+                    .withWaste(waste.orElse(usual.waste()))
+                    .withMortars(
+                            mixed(usual.mortarUnder(), mixUnder, shared), mixed(usual.mortarOver(), mixOver, shared));
         });
     }
 
-    private static Mortar mixed(
-            Mortar usual, Optional<Quantity<Density>> density, Optional<Quantity<Dimensionless>> water) {
-        return usual.withMix(density.orElse(usual.density()), water.orElse(usual.water()));
+    /** What a file says of one mortar, or of both. */
+    private record Mix(
+            Optional<MortarKind> kind,
+            Optional<Quantity<Mass>> bag,
+            Optional<Quantity<Density>> density,
+            Optional<Quantity<Dimensionless>> water) {}
+
+    private static Mix mix(Section s) {
+        return new Mix(
+                Optional.empty(),
+                Optional.empty(),
+                s.quantityIfGiven("density", Bounds.of(Units.KILOGRAM_PER_LITRE, 0.5, 3)),
+                water(s));
+    }
+
+    private static Optional<Mix> ownMix(Section s) {
+        Optional<MortarKind> kind = s.choiceIfGiven("kind", MORTARS);
+        Optional<Quantity<Mass>> bag = s.quantityIfGiven("bag", BAG);
+        Mix mix = mix(s);
+        return s.build(() -> new Mix(kind, bag, mix.density, mix.water));
+    }
+
+    /** The usual mortar, as far as the file says nothing of this one or of both. */
+    private static Mortar mixed(Mortar usual, Optional<Mix> own, Mix shared) {
+        return new Mortar(
+                own.flatMap(Mix::kind).orElse(usual.kind()),
+                own.flatMap(Mix::density).or(shared::density).orElse(usual.density()),
+                own.flatMap(Mix::water).or(shared::water).orElse(usual.water()),
+                own.flatMap(Mix::bag).orElse(usual.bag()),
+                usual.openTime(),
+                usual.potLife());
     }
 
     /** A trowel, held at its own angle, else at that of the bedding, else as usual. */

@@ -105,14 +105,18 @@ final class Dimensions {
         }
     }
 
-    /** Millimetres are rounded along the chain, so that its parts add up to the whole. */
     private Optional<String> text(List<Double> stops, int i, double from, double to) {
+        String text = part(stops, i, unit);
+        return Pen.width(text, Pen.TEXT) <= to - from + 1 ? Optional.of(text) : Optional.empty();
+    }
+
+    /** Millimetres are rounded along the chain, so that its parts add up to the whole. */
+    static String part(List<Double> stops, int i, LengthUnit unit) {
         double first = stops.get(0);
-        String text = unit == LengthUnit.MILLIMETRE
+        return unit == LengthUnit.MILLIMETRE
                 ? String.valueOf(
                         Math.round((stops.get(i) - first) * 1_000) - Math.round((stops.get(i - 1) - first) * 1_000))
                 : length(stops.get(i) - stops.get(i - 1), unit);
-        return Pen.width(text, Pen.TEXT) <= to - from + 1 ? Optional.of(text) : Optional.empty();
     }
 
     /** A length as it stands on a drawing in the user's unit; feet and inches to the sixteenth. */

@@ -2,6 +2,7 @@ package org.heatfloor.examples;
 
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -51,7 +52,7 @@ final class MembraneDrawing {
         CutSheet.list(pen, below, list());
     }
 
-    /** Walls and joints, for membrane along the sheet's axes. */
+    /** Walls and joints; where a joint lies slantwise, along the walls to where joints meet them. */
     private void dimensions() {
         Envelope room = file.room().polygon().getEnvelopeInternal();
         TreeSet<Double> across = new TreeSet<>(List.of(room.getMinX(), room.getMaxX()));
@@ -63,6 +64,10 @@ final class MembraneDrawing {
             } else if (e.getHeight() < SAME_METRES) {
                 up.add(e.getMinY());
             } else {
+                List<Coordinate> met = cut.joints().stream()
+                        .flatMap(j -> Arrays.stream(j.getCoordinates()))
+                        .toList();
+                new WallChains(pen, unit, file.room().polygon()).draw(met);
                 return;
             }
         }

@@ -145,8 +145,13 @@ final class Pen {
 
     /** Text read from the right, as dimensions of upright lines are. */
     void uprightText(String text, double x, double y, double height, Color colour) {
+        turnedText(text, x, y, -Math.PI / 2, height, colour);
+    }
+
+    /** Text centred on a place and turned about it, clockwise on paper. */
+    void turnedText(String text, double x, double y, double radians, double height, Color colour) {
         AffineTransform before = graphics.getTransform();
-        graphics.rotate(-Math.PI / 2, units(x), units(y));
+        graphics.rotate(radians, units(x), units(y));
         text(text, x, y, height, Anchor.MIDDLE, colour);
         graphics.setTransform(before);
     }

@@ -32,11 +32,19 @@ final class SettingOut {
         this.row = row;
     }
 
+    /** Whether the tiles lie along the sheet's axes. */
+    static boolean isStraight(TileLayout layout) {
+        return Math.min(Math.abs(Math.sin(radians(layout))), Math.abs(Math.cos(radians(layout)))) < AXIS;
+    }
+
+    private static double radians(TileLayout layout) {
+        return layout.direction().to(Units.RADIAN).getValue().doubleValue();
+    }
+
     /** The joints; empty where the tiles lie slantwise or there is no joint either way. */
     static Optional<SettingOut> of(TileLayout layout, Envelope room) {
-        double angle = layout.direction().to(Units.RADIAN).getValue().doubleValue();
-        boolean isAlongX = Math.abs(Math.sin(angle)) < AXIS;
-        if (!isAlongX && Math.abs(Math.cos(angle)) > AXIS) {
+        boolean isAlongX = Math.abs(Math.sin(radians(layout))) < AXIS;
+        if (!isStraight(layout)) {
             return Optional.empty();
         }
         Map<Integer, List<Envelope>> rows = layout.pieces().stream()

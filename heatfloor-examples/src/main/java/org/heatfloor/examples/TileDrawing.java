@@ -3,6 +3,7 @@ package org.heatfloor.examples;
 import java.awt.Color;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,11 +16,15 @@ import org.heatfloor.takeoff.TileLayout;
 import org.heatfloor.takeoff.TilePiece;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
 
 /** The tiles as laid: setting-out lines with their distances, cut tiles shaded with number and size, and the list of cuts. */
 final class TileDrawing {
 
     private static final double TWO_LINES = 6.4;
+
+    /** A piece that fills its rectangle but for less than this is cut straight. */
+    private static final double SHAPED_SHARE = 1e-3;
 
     private final Pen pen;
     private final RoomFile file;
@@ -40,13 +45,23 @@ final class TileDrawing {
             pen.draw(piece.shape(), LineKind.NARROW, Pen.INK);
         }
         Optional<SettingOut> lines = SettingOut.of(layout, file.room().polygon().getEnvelopeInternal());
+        List<LineString> slanted = lines.isPresent()
+                ? List.of()
+                : SlantedSettingOut.lines(layout, file.room().polygon());
         lines.ifPresent(this::settingOut);
+        slanted.forEach(line -> pen.draw(line, LineKind.DASH_DOT, Pen.ACCENT));
+        if (!slanted.isEmpty()) {
+            List<Coordinate> met = slanted.stream()
+                    .flatMap(l -> Arrays.stream(l.getCoordinates()))
+                    .toList();
+            new WallChains(pen, unit, file.room().polygon()).draw(met);
+        }
         for (TilePiece piece : layout.pieces()) {
             if (!piece.isWhole()) {
                 label(piece);
             }
         }
-        double below = CutSheet.legend(pen, CutSheet.TOP, legend(lines.isPresent()));
+        double below = CutSheet.legend(pen, CutSheet.TOP, legend(lines.isPresent(), !slanted.isEmpty()));
         CutSheet.list(pen, below, list());
     }
 
@@ -83,7 +98,7 @@ final class TileDrawing {
         }
     }
 
-    private List<CutSheet.Entry> legend(boolean hasLines) {
+    private List<CutSheet.Entry> legend(boolean hasLines, boolean isSlanted) {
         List<CutSheet.Entry> entries = new ArrayList<>();
         entries.add(CutSheet.field(Color.WHITE, "whole tile"));
         entries.add(CutSheet.field(
@@ -97,6 +112,13 @@ final class TileDrawing {
                     "setting-out line; dimensions run to the middle of joints" + (unit.isImperial() ? "" : ", in mm")));
             entries.add(new CutSheet.Entry(
                     (p, at) -> p.triangle(at, Math.PI, 2.4, Pen.ACCENT), "row whose joints are measured across"));
+        }
+        if (isSlanted) {
+            entries.add(CutSheet.line(
+                    LineKind.DASH_DOT,
+                    Pen.ACCENT,
+                    "setting-out line, in the middle of a joint; dimensions run along the walls to where it meets them"
+                            + (unit.isImperial() ? "" : ", in mm")));
         }
         entries.addAll(CutSheet.common(file));
         return entries;
@@ -113,16 +135,25 @@ final class TileDrawing {
                         .toLowerCase(java.util.Locale.ROOT)
                         .replace('_', ' ') + ", tiles' length at " + QuantityText.number(angle, 1)
                 + "° to the sheet's lower edge");
-        lines.add("Dry-lay the marked row first and check the cuts at both walls.");
-        lines.add("Cuts by tile:");
+        lines.add("Dry-lay "
+                + (SettingOut.isStraight(layout) ? "the marked row" : "along both lines")
+                + " first and check the cuts at both walls.");
+        lines.add("Cuts by tile; a shaped one is marked on the tile from the floor:");
         Map<Integer, List<String>> cuts = new TreeMap<>();
         for (TilePiece piece : layout.pieces()) {
             if (!piece.isWhole()) {
-                cuts.computeIfAbsent(piece.tileNumber(), n -> new ArrayList<>()).add(size(piece));
+                cuts.computeIfAbsent(piece.tileNumber(), n -> new ArrayList<>())
+                        .add(size(piece) + (isStraight(piece) ? "" : " shaped"));
             }
         }
         cuts.forEach((tile, pieces) -> lines.add(tile + ": " + String.join("; ", pieces)));
         return lines;
+    }
+
+    /** Whether a piece is a rectangle along its tile, however that lies in the room. */
+    private static boolean isStraight(TilePiece piece) {
+        double box = metres(piece.length()) * metres(piece.width());
+        return box - piece.shape().getArea() < SHAPED_SHARE * box;
     }
 
     private String size(TilePiece piece) {

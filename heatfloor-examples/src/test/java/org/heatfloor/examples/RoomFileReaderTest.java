@@ -24,6 +24,8 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.Effort;
 import org.heatfloor.takeoff.Bedding;
+import org.heatfloor.takeoff.Mortar;
+import org.heatfloor.takeoff.MortarKind;
 import org.heatfloor.thermal.Climate;
 import org.heatfloor.thermal.Layer;
 import org.junit.jupiter.api.Test;
@@ -148,6 +150,29 @@ class RoomFileReaderTest {
                 .isEqualTo(45);
         assertThat(bedding.trowelOver().angle().to(Units.DEGREE).getValue().doubleValue())
                 .isEqualTo(60);
+    }
+
+    @Test
+    void eachMortarMayHaveItsOwnMix(@TempDir Path folder) throws Exception {
+        String washroom = Files.readString(Path.of("rooms/washroom.json"));
+        String own = washroom.replace(
+                "\"bag\": \"20 kg\"",
+                "\"bag\": \"20 kg\", \"waste\": \"10 %\", \"water\": 0.22, \"mortarUnder\": {\"density\": \"1.4 kg/L\","
+                        + " \"water\": 0.3}, \"mortarOver\": {\"kind\": \"modified\", \"bag\": \"25 kg\"}");
+        assertThat(own).isNotEqualTo(washroom);
+        Bedding bedding = RoomFileReader.read(Files.writeString(folder.resolve("room.json"), own))
+                .bedding()
+                .orElseThrow();
+
+        Mortar usual = Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(20));
+        assertThat(bedding.mortarUnder()
+                        .isSameAs(usual.withMix(Amounts.of(1.4, Units.KILOGRAM_PER_LITRE), Amounts.of(0.3, Units.ONE))))
+                .isTrue();
+        assertThat(bedding.mortarOver()
+                        .isSameAs(Mortar.usual(MortarKind.MODIFIED, Amounts.kilograms(25))
+                                .withMix(usual.density(), Amounts.of(0.22, Units.ONE))))
+                .isTrue();
+        assertThat(bedding.waste().to(Units.PERCENT).getValue().doubleValue()).isCloseTo(10, within(1e-9));
     }
 
     @Test

@@ -24,6 +24,7 @@ import org.heatfloor.finding.Finding;
 import org.heatfloor.plan.Plan;
 import org.heatfloor.plan.Planner;
 import org.heatfloor.routing.Effort;
+import org.heatfloor.takeoff.MortarKind;
 import org.heatfloor.takeoff.Notch;
 import org.heatfloor.takeoff.TilePattern;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,7 @@ class RoomFilesChapterTest {
         words.addAll(RoomFileReader.words(TilePattern.values()).keySet());
         words.addAll(RoomFileReader.words(Notch.values()).keySet());
         words.addAll(RoomFileReader.JOINT_RULES.keySet());
+        words.addAll(RoomFileReader.words(MortarKind.values()).keySet());
         ElectricalCode.all().forEach(code -> words.add(code.name()));
         words.addAll(InstallationReader.ROOMS.keySet());
         words.addAll(InstallationReader.EMBEDDINGS.keySet());

@@ -15,13 +15,19 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.MembranePiece;
 import org.heatfloor.takeoff.TakeOff;
+import org.heatfloor.takeoff.TilePattern;
 import org.heatfloor.takeoff.TilePiece;
+import org.heatfloor.takeoff.TileSpec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 import org.w3c.dom.NodeList;
 
 class TakeoffSheetsTest {
@@ -112,6 +118,58 @@ class TakeoffSheetsTest {
                 .anyMatch(p -> Math.abs(p.shape().getEnvelopeInternal().getMinX() - joint - 0.0015) < 1e-6);
         assertThat(tiles).contains("whole tile", "door, with its name", "to the hall");
         assertThat(texts(drawings.get("membrane.svg"))).contains("left over", "to the hall", "2410", "1960");
+    }
+
+    /** Diagonal tiles and membrane laid at 17°: lines run in joints, and every wall's chain adds up to the wall. */
+    @Test
+    void slantedLayoutsAreDimensionedAlongTheWalls() throws Exception {
+        RoomFile file = RoomFileReader.read(Path.of("rooms", "washroom.json"));
+        TileSpec tile = TileSpec.of(
+                Amounts.millimetres(300),
+                Amounts.millimetres(300),
+                Amounts.millimetres(9),
+                Amounts.millimetres(3),
+                TilePattern.DIAGONAL,
+                Amounts.of(10, Units.PERCENT));
+        StudLattice lattice = StudLattice.of(
+                file.membrane(),
+                new GeometryFactory().createPoint(new Coordinate(0, 0)),
+                Units.METRE,
+                Amounts.degrees(17));
+        TakeOff takeOff =
+                TakeOff.of(file.room(), file.membrane(), lattice).tile(tile).build();
+        Polygon room = file.room().polygon();
+        List<LineString> lines = SlantedSettingOut.lines(takeOff.layout().orElseThrow(), room);
+        assertThat(lines).hasSize(2);
+        for (LineString line : lines) {
+            assertThat(takeOff.layout().orElseThrow().pieces())
+                    .noneMatch(p -> p.shape().buffer(-1e-4).intersects(line));
+        }
+        Map<String, String> drawings = TakeoffSheets.drawings(file, takeOff);
+        chainsAddUp(room, lines, texts(drawings.get("tiles.svg")));
+        chainsAddUp(room, takeOff.membraneCut().orElseThrow().joints(), texts(drawings.get("membrane.svg")));
+    }
+
+    private static void chainsAddUp(Polygon room, List<LineString> lines, List<String> texts) {
+        List<Coordinate> met = new ArrayList<>();
+        lines.forEach(l -> met.addAll(List.of(l.getCoordinates())));
+        Coordinate[] ring = room.getExteriorRing().getCoordinates();
+        int inner = 0;
+        for (int i = 1; i < ring.length; i++) {
+            LineSegment wall = Orientation.isCCW(ring)
+                    ? new LineSegment(ring[i - 1], ring[i])
+                    : new LineSegment(ring[i], ring[i - 1]);
+            List<Double> stops = WallChains.stops(wall, met);
+            inner += stops.size() - 2;
+            long sum = 0;
+            for (int k = 1; k < stops.size(); k++) {
+                String part = Dimensions.part(stops, k, LengthUnit.MILLIMETRE);
+                assertThat(texts).contains(part);
+                sum += Long.parseLong(part);
+            }
+            assertThat(sum).isEqualTo(Math.round(1_000 * wall.getLength()));
+        }
+        assertThat(inner).isGreaterThanOrEqualTo(4);
     }
 
     @Test
