@@ -14,6 +14,7 @@ import org.heatfloor.area.TradeLength;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
+import org.heatfloor.plan.HeatDetails;
 import org.heatfloor.takeoff.Bedding;
 import org.heatfloor.takeoff.TileSpec;
 import org.heatfloor.thermal.BuildUp;
@@ -37,6 +38,7 @@ import org.locationtech.jts.geom.Point;
  * @param supply the supply and its code
  * @param buildUp the layers, where given
  * @param climate the temperatures around, where given
+ * @param heat what more is known of the heat, where given
  * @param tile the tile, where given
  * @param bedding trowels and mortar, where given
  */
@@ -55,6 +57,7 @@ record RoomFile(
         Supply supply,
         Optional<BuildUp> buildUp,
         Optional<Climate> climate,
+        Optional<HeatDetails> heat,
         Optional<TileSpec> tile,
         Optional<Bedding> bedding) {
 

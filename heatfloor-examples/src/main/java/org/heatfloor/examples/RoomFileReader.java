@@ -26,6 +26,7 @@ import org.heatfloor.area.TradeLength;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.MembraneStock;
+import org.heatfloor.plan.HeatDetails;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.Bedding;
 import org.heatfloor.takeoff.TileSpec;
@@ -79,6 +80,7 @@ final class RoomFileReader {
         Optional<Supply> supply = top.section("supply").flatMap(CableReader::supply);
         Optional<BuildUp> buildUp = CoveringReader.buildUp(top);
         Optional<Climate> climate = top.sectionIfGiven("climate", CoveringReader::climate);
+        Optional<HeatDetails> heat = top.sectionIfGiven("heat", s -> HeatReader.heat(s, unit));
         Optional<TileSpec> tile = top.sectionIfGiven("tile", CoveringReader::tile);
         Optional<Bedding> bedding = top.sectionIfGiven("bedding", CoveringReader::bedding);
 
@@ -108,6 +110,7 @@ final class RoomFileReader {
                 supply.orElseThrow(),
                 buildUp,
                 climate,
+                heat,
                 tile,
                 bedding));
     }
