@@ -41,6 +41,9 @@ final class FloorJudgements {
     /** A place smaller than a hand is no cold place. */
     private static final double LEAST_COLD_SQUARE_METRES = 0.01;
 
+    /** More than so much of the floor where cable may lie is worth a warning. */
+    private static final double COLD_SHARE = 0.03;
+
     private static final int QUADRANT_SEGMENTS = 6;
     /** Conductivity of a stud full of still air with its thin wall. */
     private static final double HOLLOW = 0.03;
@@ -199,7 +202,7 @@ final class FloorJudgements {
                 .mapToDouble(p -> Si.in("area", p.area(), Units.SQUARE_METRE))
                 .sum();
         findings.add(Finding.of(
-                Severity.WARNING,
+                area > COLD_SHARE * heatable.getArea() ? Severity.WARNING : Severity.NOTE,
                 "cold places",
                 "Of the floor where cable may lie " + QuantityText.number(area, 2) + " m² in " + cold.size()
                         + (cold.size() == 1 ? " place stays" : " places stays") + " below " + degrees(below)

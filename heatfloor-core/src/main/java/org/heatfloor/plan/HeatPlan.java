@@ -56,7 +56,7 @@ final class HeatPlan {
         for (int i = 0; i < routes.size(); i++) {
             cables.add(heat(routes.get(i), chosen.get(i), field, i));
         }
-        Quantity<Power> output = laid.intoRoom(studs);
+        Quantity<Power> output = studs.isPresent() ? laid.intoRoom(studs) : field.intoRoom();
         FloorJudgements floor = new FloorJudgements(brief, climate, laid, field, cables, chosen);
         FloorHeat floorHeat = floor.judge(studs, sensors, heatable);
         findings.addAll(floor.findings());
