@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
+import org.heatfloor.area.PriorityZone;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
@@ -95,6 +96,7 @@ final class FloorJudgements {
                 findings.add(sensor.reading().judge(name, climate.surfaceLimit()));
             });
         }
+        zones();
         List<SealHeat> seals = seals();
         double air = Si.kelvin("air", climate.air());
         Quantity<Temperature> coldBelow =
@@ -157,6 +159,20 @@ final class FloorJudgements {
                 category.warmest(),
                 category.source()));
         brief.heat.barefoot.ifPresent(b -> findings.add(b.judge("bare feet", heated.mean())));
+    }
+
+    /** How warm the tile is where people stand. */
+    private void zones() {
+        for (PriorityZone zone : brief.priorityZones) {
+            field.within(LaidField.shape(zone.shape()))
+                    .ifPresent(part -> findings.add(Finding.withValue(
+                            Severity.NOTE,
+                            zone.name(),
+                            "At steady full power the tile here is at " + degrees(part.mean()) + " on average, from "
+                                    + degrees(part.min()) + " to " + degrees(part.max()) + ".",
+                            part.mean(),
+                            FIELD)));
+        }
     }
 
     private List<SealHeat> seals() {

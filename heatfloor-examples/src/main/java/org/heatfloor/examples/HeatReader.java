@@ -44,7 +44,7 @@ import org.locationtech.jts.geom.Polygon;
 final class HeatReader {
 
     private static final Bounds<Temperature> FLOOR = Bounds.of(Units.CELSIUS, 5, 60);
-    private static final Map<String, Set<DayOfWeek>> DAYS = Map.of(
+    static final Map<String, Set<DayOfWeek>> DAYS = Map.of(
             "every-day", EnumSet.allOf(DayOfWeek.class),
             "weekdays", EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY),
             "weekend", EnumSet.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY));
@@ -137,9 +137,15 @@ final class HeatReader {
 
     private static Optional<Tariff> tariff(Section s) {
         OptionalDouble price = s.number("pricePerKilowattHour", 0, 1_000_000);
-        Optional<String> code = s.text("currency", "a currency code such as 'EUR'");
-        return s.build(() -> new Tariff(
-                BigDecimal.valueOf(price.orElseThrow()), Currency.getInstance(code.orElseThrow())));
+        String expected = "a currency code such as 'EUR'";
+        Optional<String> code = s.text("currency", expected);
+        Optional<Currency> currency = Currency.getAvailableCurrencies().stream()
+                .filter(c -> code.equals(Optional.of(c.getCurrencyCode())))
+                .findFirst();
+        if (code.isPresent() && currency.isEmpty()) {
+            s.fault("currency", Fault.quoted(code.get()), expected);
+        }
+        return s.build(() -> new Tariff(BigDecimal.valueOf(price.orElseThrow()), currency.orElseThrow()));
     }
 
     private static Optional<HeatingSeason> season(Section s) {

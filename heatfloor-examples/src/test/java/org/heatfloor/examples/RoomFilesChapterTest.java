@@ -14,6 +14,9 @@ import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.electrical.ElectricalCode;
 import org.heatfloor.takeoff.Notch;
 import org.heatfloor.takeoff.TilePattern;
+import org.heatfloor.thermal.BarefootFloor;
+import org.heatfloor.thermal.SealMaterial;
+import org.heatfloor.thermal.SurfaceLimit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,6 +51,10 @@ class RoomFilesChapterTest {
         words.addAll(RoomFileReader.words(KeepOutKind.values()).keySet());
         words.addAll(RoomFileReader.words(TilePattern.values()).keySet());
         words.addAll(RoomFileReader.words(Notch.values()).keySet());
+        words.addAll(RoomFileReader.words(SealMaterial.values()).keySet());
+        words.addAll(RoomFileReader.words(SurfaceLimit.values()).keySet());
+        words.addAll(RoomFileReader.words(BarefootFloor.values()).keySet());
+        words.addAll(HeatReader.DAYS.keySet());
         ElectricalCode.all().forEach(code -> words.add(code.name()));
         for (String word : words) {
             assertThat(chapter()).contains("`" + word + "`");
