@@ -112,8 +112,7 @@ final class Assembly {
         for (CableRoute route : routes) {
             sensors.add(SensorPlaces.find(site, lines, leads, route.line(), route.evenSpacing(), 2));
         }
-        Optional<HeatPlan> heat =
-                HeatPlan.of(brief, routes, named(cables, names), sensors, heatable.heatableRegion());
+        Optional<HeatPlan> heat = HeatPlan.of(brief, routes, named(cables, names), sensors, heatable.heatableRegion());
         TakeOff takeOff = takeOff(routes);
         List<Finding> findings = new ArrayList<>(report.findings());
         findings.addAll(circuits.findings());

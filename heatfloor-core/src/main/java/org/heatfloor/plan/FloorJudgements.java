@@ -99,8 +99,7 @@ final class FloorJudgements {
         zones();
         List<SealHeat> seals = seals();
         double air = Si.kelvin("air", climate.air());
-        Quantity<Temperature> coldBelow =
-                Amounts.celsius(air + (Si.kelvin("mean", heated.mean()) - air) / 2 - 273.15);
+        Quantity<Temperature> coldBelow = Amounts.celsius(air + (Si.kelvin("mean", heated.mean()) - air) / 2 - 273.15);
         List<ColdPlace> cold = coldPlaces(heatable, coldBelow);
         return new FloorHeat(
                 field.law().name(),
@@ -137,8 +136,8 @@ final class FloorJudgements {
     /** At the temperature wanted where one is known; full power says only whether the thermostat must hold the floor back. */
     private void comfort(SurfaceSummary heated) {
         FloorComfort.Category category = brief.heat.comfort;
-        Optional<Quantity<Temperature>> wanted = brief.heat.floorTemperature.or(() -> brief.heat.schedule.flatMap(
-                s -> s.periods().stream()
+        Optional<Quantity<Temperature>> wanted =
+                brief.heat.floorTemperature.or(() -> brief.heat.schedule.flatMap(s -> s.periods().stream()
                         .map(p -> p.floor())
                         .max((a, b) -> Double.compare(Si.kelvin("floor", a), Si.kelvin("floor", b)))));
         if (wanted.isPresent()) {

@@ -1,13 +1,13 @@
 package org.heatfloor.plan;
 
 import java.math.BigDecimal;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import java.time.format.TextStyle;
 import javax.measure.Quantity;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Length;
@@ -39,8 +39,7 @@ final class FloorTimes {
     private final List<EmbeddedCable> embedded;
     private final List<HeatUp> heatUps = new ArrayList<>();
 
-    FloorTimes(
-            Brief brief, BuildUp layers, Climate climate, List<CableHeat> cables, List<EmbeddedCable> embedded) {
+    FloorTimes(Brief brief, BuildUp layers, Climate climate, List<CableHeat> cables, List<EmbeddedCable> embedded) {
         this.brief = brief;
         this.layers = layers;
         this.climate = climate;
@@ -91,16 +90,15 @@ final class FloorTimes {
         }
         Optional<Quantity<Energy>> perWeek =
                 weeks.isEmpty() ? Optional.empty() : Optional.of(Amounts.of(weekly, Units.KILOWATT_HOUR));
-        double share = Si.in("into the room", field.intoRoom(), Units.WATT)
-                / Si.in("supplied", field.supplied(), Units.WATT);
+        double share =
+                Si.in("into the room", field.intoRoom(), Units.WATT) / Si.in("supplied", field.supplied(), Units.WATT);
         Optional<Quantity<Energy>> perSeason = brief.heat
                 .season
                 .filter(s -> share > 0)
                 .map(s -> s.degreeHours().electricity(s.loss(), Amounts.of(Math.min(1, share), Units.ONE)));
         return new FloorUse(
                 brief.heat.floorTemperature.flatMap(t -> slowest(h -> h.timeTo(t))),
-                weeks.stream()
-                        .max(Comparator.comparingDouble(w -> Si.in("lead", w.longestLead(), Units.MINUTE))),
+                weeks.stream().max(Comparator.comparingDouble(w -> Si.in("lead", w.longestLead(), Units.MINUTE))),
                 perWeek,
                 perWeek.flatMap(e -> brief.heat.tariff.map(t -> t.cost(e))),
                 perSeason,
@@ -137,7 +135,8 @@ final class FloorTimes {
                             "schedule",
                             "To read " + QuantityText.write(w.wanted().to(Units.CELSIUS), 1) + " at its sensor on "
                                     + w.day().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " " + w.from()
-                                    + " the floor starts " + minutes(w.lead()) + " ahead, the longest lead of the week.",
+                                    + " the floor starts " + minutes(w.lead())
+                                    + " ahead, the longest lead of the week.",
                             w.lead(),
                             WEEK)));
         });
@@ -160,7 +159,10 @@ final class FloorTimes {
 
     private String money(BigDecimal cost) {
         return cost.toPlainString()
-                + brief.heat.tariff.map(t -> " " + t.currency().getCurrencyCode()).orElse("");
+                + brief.heat
+                        .tariff
+                        .map(t -> " " + t.currency().getCurrencyCode())
+                        .orElse("");
     }
 
     private static Finding energy(

@@ -122,8 +122,7 @@ final class HeatPlan {
         if (brief.buildUp.isEmpty() || brief.climate.isEmpty()) {
             return OptionalDouble.empty();
         }
-        LaidField laid =
-                new LaidField(brief, brief.buildUp.orElseThrow(), brief.climate.orElseThrow(), routes, chosen);
+        LaidField laid = new LaidField(brief, brief.buildUp.orElseThrow(), brief.climate.orElseThrow(), routes, chosen);
         return OptionalDouble.of(watts(laid.intoRoom(brief.heat.studConductivity.flatMap(laid::studs))));
     }
 

@@ -68,8 +68,8 @@ public record EmbeddedCable(Quantity<LinearPower> power, Quantity<Length> diamet
     double checkSpacing(Quantity<Length> spacing) {
         double w = Si.within("spacing", spacing, Units.METRE, 0, 10);
         if (!(w > 2 * radiusMetres())) {
-            throw new IllegalArgumentException(
-                    "spacing: " + spacing + " was given; more than the cable's diameter of " + diameter + " is expected");
+            throw new IllegalArgumentException("spacing: " + spacing + " was given; more than the cable's diameter of "
+                    + diameter + " is expected");
         }
         return w;
     }

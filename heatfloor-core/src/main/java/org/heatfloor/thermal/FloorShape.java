@@ -53,9 +53,10 @@ public final class FloorShape {
         IsValidOp check = new IsValidOp(FACTORY.createPolygon(closed(ring)));
         if (!check.isValid()) {
             TopologyValidationError error = check.getValidationError();
-            throw new IllegalArgumentException(what + ": " + ring.length + " corners with the fault '" + error.getMessage()
-                    + "' at " + error.getCoordinate().x + " m, " + error.getCoordinate().y
-                    + " m were given; a ring that neither crosses nor touches itself and encloses an area is expected");
+            throw new IllegalArgumentException(
+                    what + ": " + ring.length + " corners with the fault '" + error.getMessage()
+                            + "' at " + error.getCoordinate().x + " m, " + error.getCoordinate().y
+                            + " m were given; a ring that neither crosses nor touches itself and encloses an area is expected");
         }
         return ring;
     }
@@ -136,7 +137,9 @@ public final class FloorShape {
 
     /** Whether a circle of a radius fits inside the outline. */
     boolean holdsCircle(double radiusMetres) {
-        return !FACTORY.createPolygon(closed(rings.get(0))).buffer(-radiusMetres).isEmpty();
+        return !FACTORY.createPolygon(closed(rings.get(0)))
+                .buffer(-radiusMetres)
+                .isEmpty();
     }
 
     /** Least x, least y, greatest x, greatest y of the outline. */

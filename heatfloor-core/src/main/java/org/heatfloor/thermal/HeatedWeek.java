@@ -53,7 +53,7 @@ public record HeatedWeek(
      * @param meanFlux mean heat given to a square metre of heated floor over the week
      * @param switchings how often power came on
      * @param overshoot how far the sensor rose above the temperature wanted at most, within periods; cooling down to a lower
- *     temperature does not count
+     *     temperature does not count
      * @param surfaceMax highest surface temperature above a cable in the week
      * @param sensorAtFullPower what full power would bring the sensor to in the end
      */

@@ -43,8 +43,7 @@ public record LimitZone(String name, FloorShape shape, SurfaceLimit limit) {
      */
     public Finding judge(FloorField field, boolean floorSensor) {
         return field.within(shape)
-                .map(part -> HeatFindings.surface(
-                        name, part.max(), limit.temperature(), floorSensor, limit.source()))
+                .map(part -> HeatFindings.surface(name, part.max(), limit.temperature(), floorSensor, limit.source()))
                 .orElseGet(() -> Finding.of(
                         Severity.WARNING,
                         name,

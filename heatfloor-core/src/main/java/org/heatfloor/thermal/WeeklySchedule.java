@@ -58,7 +58,8 @@ public record WeeklySchedule(Quantity<Temperature> setback, List<Period> periods
 
         private static void wholeMinute(String what, LocalTime time) {
             if (!time.equals(time.truncatedTo(ChronoUnit.MINUTES))) {
-                throw new IllegalArgumentException("period " + what + ": " + time + " was given; a whole minute is expected");
+                throw new IllegalArgumentException(
+                        "period " + what + ": " + time + " was given; a whole minute is expected");
             }
         }
     }

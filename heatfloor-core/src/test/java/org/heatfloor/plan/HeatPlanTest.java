@@ -45,8 +45,10 @@ class HeatPlanTest {
                 .heatDetails(builder.build())
                 .build();
         Plan plan = SchoolPlans.washroom().plan();
-        List<CableRoute> routes = plan.cables().stream().map(PlannedCable::route).toList();
-        List<HeatingCable> cables = plan.cables().stream().map(PlannedCable::cable).toList();
+        List<CableRoute> routes =
+                plan.cables().stream().map(PlannedCable::route).toList();
+        List<HeatingCable> cables =
+                plan.cables().stream().map(PlannedCable::cable).toList();
         return HeatPlan.of(
                         brief,
                         routes,
@@ -54,11 +56,7 @@ class HeatPlanTest {
                         plan.cables().stream()
                                 .map(c -> c.sensor().stream().toList())
                                 .toList(),
-                        HeatableArea.of(
-                                        brief.room,
-                                        brief.wallClearance,
-                                        brief.keepOuts,
-                                        brief.membrane.studPitch())
+                        HeatableArea.of(brief.room, brief.wallClearance, brief.keepOuts, brief.membrane.studPitch())
                                 .heatableRegion())
                 .orElseThrow();
     }
@@ -83,8 +81,10 @@ class HeatPlanTest {
         Plan plan = SchoolPlans.washroom().plan();
         RoomHeat room = plan.roomHeat().orElseThrow();
         FloorHeat floor = room.floor();
-        assertThat(celsius(floor.floor().min())).isLessThan(celsius(floor.heated().min()));
-        assertThat(celsius(floor.heated().min())).isLessThan(celsius(floor.heated().mean()));
+        assertThat(celsius(floor.floor().min()))
+                .isLessThan(celsius(floor.heated().min()));
+        assertThat(celsius(floor.heated().min()))
+                .isLessThan(celsius(floor.heated().mean()));
         assertThat(celsius(floor.heated().mean())).isBetween(29.5, 31.5);
         assertThat(floor.law()).isEqualTo("floor characteristic curve");
         // One cable heats it all.
@@ -102,7 +102,8 @@ class HeatPlanTest {
         }
         // What goes up is what the cable takes less what goes down under all of the floor.
         double supplied = watts(plan.cables().get(0).rating().power().nominal());
-        double down = watts(plan.area().floor()
+        double down = watts(plan.area()
+                .floor()
                 .multiply(Amounts.of(1, Units.WATT_PER_SQUARE_METRE))
                 .asType(javax.measure.quantity.Power.class));
         assertThat(watts(room.heatOutput())).isBetween(supplied - 8 * down, supplied - 3 * down);
@@ -155,8 +156,8 @@ class HeatPlanTest {
         assertThat(finding(heat, "under the window").limit()).contains(Amounts.celsius(35));
         assertThat(finding(heat, "beyond the wall").message()).contains("was not judged");
         assertThat(finding(heat, "rest of the floor").limit()).contains(Amounts.celsius(33));
-        HeatPlan occupied = with(
-                d -> d.limitZone(new LimitZone("where one sits", rectangle(1.2, 0.9, 2.1, 1.4), SurfaceLimit.OCCUPIED)));
+        HeatPlan occupied = with(d ->
+                d.limitZone(new LimitZone("where one sits", rectangle(1.2, 0.9, 2.1, 1.4), SurfaceLimit.OCCUPIED)));
         assertThat(finding(occupied, "where one sits").severity()).isEqualTo(Severity.WARNING);
     }
 
@@ -164,13 +165,9 @@ class HeatPlanTest {
     void rugsAreLaidOnTheFloor() {
         HeatPlan heat = with(d -> d.sheathLimit(Amounts.celsius(40))
                 .cover(new FloorCover(
-                        "rug",
-                        rectangle(1, 0.8, 1.8, 1.4),
-                        Amounts.of(0.1, Units.SQUARE_METRE_KELVIN_PER_WATT)))
+                        "rug", rectangle(1, 0.8, 1.8, 1.4), Amounts.of(0.1, Units.SQUARE_METRE_KELVIN_PER_WATT)))
                 .cover(new FloorCover(
-                        "elsewhere",
-                        rectangle(5, 5, 6, 6),
-                        Amounts.of(0.1, Units.SQUARE_METRE_KELVIN_PER_WATT))));
+                        "elsewhere", rectangle(5, 5, 6, 6), Amounts.of(0.1, Units.SQUARE_METRE_KELVIN_PER_WATT))));
         assertThat(heat.room().floor().covers()).singleElement().satisfies(part -> {
             assertThat(celsius(part.tile().max())).isGreaterThan(celsius(part.tileOpen()) + 4);
         });

@@ -236,7 +236,8 @@ class BadInputTest {
                 Amounts.wattsPerMetreKelvin(0.2));
         BuildUp parted = studs.partedAtStudTops(floor());
         assertThat(parted.layers()).hasSize(6);
-        assertThat(Floors.value(parted.heatedLayer().thickness().to(Units.MILLIMETRE))).isCloseTo(9, within(1e-9));
+        assertThat(Floors.value(parted.heatedLayer().thickness().to(Units.MILLIMETRE)))
+                .isCloseTo(9, within(1e-9));
         assertThat(Floors.value(parted.thickness().to(Units.METRE)))
                 .isCloseTo(Floors.value(floor().thickness().to(Units.METRE)), within(1e-12));
         assertThat(studs.partedAtStudTops(parted)).isEqualTo(parted);

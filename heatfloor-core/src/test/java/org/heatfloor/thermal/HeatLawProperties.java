@@ -201,7 +201,8 @@ class HeatLawProperties {
                 .solve();
         assertThat(Floors.celsius(Floors.at(imperial, 0.4, 0.3)))
                 .isCloseTo(Floors.celsius(Floors.at(metric, 0.4, 0.3)), within(1e-8));
-        assertThat(Floors.celsius(imperial.floor().max())).isCloseTo(Floors.celsius(metric.floor().max()), within(1e-8));
+        assertThat(Floors.celsius(imperial.floor().max()))
+                .isCloseTo(Floors.celsius(metric.floor().max()), within(1e-8));
         assertThat(Floors.value(imperial.upward().to(Units.WATT)))
                 .isCloseTo(Floors.value(metric.upward().to(Units.WATT)), within(1e-8));
     }

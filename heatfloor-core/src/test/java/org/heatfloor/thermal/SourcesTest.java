@@ -125,8 +125,10 @@ class SourcesTest {
     void comfortBandsEndAtTheirShare() {
         for (FloorComfort.Category category : FloorComfort.Category.values()) {
             double most = Floors.value(category.mostDissatisfied());
-            assertThat(Floors.value(FloorComfort.dissatisfied(category.warmest()))).isCloseTo(most, within(1e-9));
-            assertThat(Floors.value(FloorComfort.dissatisfied(category.coolest()))).isCloseTo(most, within(1e-9));
+            assertThat(Floors.value(FloorComfort.dissatisfied(category.warmest())))
+                    .isCloseTo(most, within(1e-9));
+            assertThat(Floors.value(FloorComfort.dissatisfied(category.coolest())))
+                    .isCloseTo(most, within(1e-9));
         }
         assertThat(Floors.celsius(FloorComfort.Category.B.warmest())).isCloseTo(28.0, within(0.05));
         assertThat(Floors.celsius(FloorComfort.Category.C.warmest())).isCloseTo(30.1, within(0.05));

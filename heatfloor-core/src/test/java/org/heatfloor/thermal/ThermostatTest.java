@@ -131,16 +131,9 @@ class ThermostatTest {
         });
         assertThat(Floors.value(week.longestLead())).isBetween(60.0, 480.0);
         HeatedWeek late = new Thermostat(Amounts.kelvins(1), false)
-                .run(
-                        Floors.washroom(),
-                        CLIMATE,
-                        SurfaceLaws.floorCurve(),
-                        CABLE,
-                        Amounts.metres(0.102),
-                        schedule());
-        assertThat(late.findings("floor"))
-                .singleElement()
-                .matches(f -> f.message().startsWith("On Monday 06:00 the sensor reads"));
+                .run(Floors.washroom(), CLIMATE, SurfaceLaws.floorCurve(), CABLE, Amounts.metres(0.102), schedule());
+        assertThat(late.findings("floor")).singleElement().matches(f -> f.message()
+                .startsWith("On Monday 06:00 the sensor reads"));
         assertThat(run(true, 0.6).findings("floor")).isEmpty();
     }
 

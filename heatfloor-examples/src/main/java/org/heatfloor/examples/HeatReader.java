@@ -54,16 +54,15 @@ final class HeatReader {
     static Optional<HeatDetails> heat(Section s, LengthUnit unit) {
         Optional<Quantity<ThermalConductivity>> studs =
                 s.quantityIfGiven("studConductivity", Bounds.of(Units.WATT_PER_METRE_KELVIN, 0.005, 500));
-        Optional<Quantity<Temperature>> sheath =
-                s.quantityIfGiven("sheathLimit", Bounds.of(Units.CELSIUS, 30, 300));
+        Optional<Quantity<Temperature>> sheath = s.quantityIfGiven("sheathLimit", Bounds.of(Units.CELSIUS, 30, 300));
         Optional<SealMaterial> seal = s.choiceIfGiven("seal", RoomFileReader.words(SealMaterial.values()));
         Optional<FloorComfort.Category> comfort =
                 s.choiceIfGiven("comfort", RoomFileReader.words(FloorComfort.Category.values()));
         Optional<BarefootFloor> barefoot = s.choiceIfGiven("barefoot", RoomFileReader.words(BarefootFloor.values()));
-        List<LimitZone> zones = RoomFileReader.present(
-                RoomFileReader.each(s.sectionsIfGiven("limitZones", 0, 50), z -> zone(z, unit)));
-        List<FloorCover> covers = RoomFileReader.present(
-                RoomFileReader.each(s.sectionsIfGiven("covers", 0, 50), c -> cover(c, unit)));
+        List<LimitZone> zones =
+                RoomFileReader.present(RoomFileReader.each(s.sectionsIfGiven("limitZones", 0, 50), z -> zone(z, unit)));
+        List<FloorCover> covers =
+                RoomFileReader.present(RoomFileReader.each(s.sectionsIfGiven("covers", 0, 50), c -> cover(c, unit)));
         Optional<Quantity<Temperature>> wanted = s.quantityIfGiven("floorTemperature", FLOOR);
         Optional<WeeklySchedule> schedule = s.sectionIfGiven("schedule", HeatReader::schedule);
         Optional<Quantity<TemperatureDifference>> hysteresis =
@@ -150,8 +149,7 @@ final class HeatReader {
 
     private static Optional<HeatingSeason> season(Section s) {
         OptionalDouble degreeDays = s.number("degreeDays", 0, 20_000);
-        Optional<Quantity<HeatLossCoefficient>> loss =
-                s.quantity("loss", Bounds.of(Units.WATT_PER_KELVIN, 0, 10_000));
+        Optional<Quantity<HeatLossCoefficient>> loss = s.quantity("loss", Bounds.of(Units.WATT_PER_KELVIN, 0, 10_000));
         return s.build(() -> new HeatingSeason(
                 SeasonEnergy.of(Amounts.kelvins(degreeDays.orElseThrow()), Amounts.of(1, Units.DAY)),
                 loss.orElseThrow()));

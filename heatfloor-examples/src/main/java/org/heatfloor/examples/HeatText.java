@@ -70,7 +70,9 @@ final class HeatText {
 
     private static String money(FloorUse use, Optional<BigDecimal> cost) {
         return cost.map(c -> " (" + c.toPlainString()
-                        + use.tariff().map(t -> " " + t.currency().getCurrencyCode()).orElse("") + ")")
+                        + use.tariff()
+                                .map(t -> " " + t.currency().getCurrencyCode())
+                                .orElse("") + ")")
                 .orElse("");
     }
 }

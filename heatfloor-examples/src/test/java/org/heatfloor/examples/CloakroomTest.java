@@ -23,7 +23,8 @@ class CloakroomTest {
 
     @Test
     void theChapterPrintsWhatTheProgramPrints() throws IOException {
-        Matcher block = Pattern.compile("cloakroom\\.json`\\) the program prints:\\n\\n```text\\n(.*?)\\n```", Pattern.DOTALL)
+        Matcher block = Pattern.compile(
+                        "cloakroom\\.json`\\) the program prints:\\n\\n```text\\n(.*?)\\n```", Pattern.DOTALL)
                 .matcher(Files.readString(Path.of("..", "docs", "thermal.md")));
         assertThat(block.find()).isTrue();
         assertThat(heatLines()).isNotEmpty().isEqualTo(block.group(1).lines().toList());
@@ -47,8 +48,12 @@ class CloakroomTest {
     void slipsInTheHeatAreTold(@TempDir Path folder) throws IOException {
         String good = Files.readString(Path.of("rooms", "cloakroom.json"));
         assertThat(faults(folder, good.replace("\"07:00\"", "\"7 o'clock\"")))
-                .containsExactly("heat.schedule.periods[0].from: '7 o'clock' was read; a time of day such as '06:30' is expected");
-        assertThat(faults(folder, good.replace("EUR", "EURO"))).singleElement().asString().contains("heat.tariff.currency");
+                .containsExactly(
+                        "heat.schedule.periods[0].from: '7 o'clock' was read; a time of day such as '06:30' is expected");
+        assertThat(faults(folder, good.replace("EUR", "EURO")))
+                .singleElement()
+                .asString()
+                .contains("heat.tariff.currency");
         assertThat(faults(folder, good.replace("600 0, 600 1300", "1600 0, 1600 1300")))
                 .singleElement()
                 .asString()
@@ -71,7 +76,8 @@ class CloakroomTest {
         assertThat(run.status()).isEqualTo(PlanRoom.COMPLETE);
         JsonNode heat = run.json().get("roomHeat");
         JsonNode use = heat.get("use");
-        assertThat(use.get("warmings")).hasSize(7).allMatch(w -> w.get("reached").booleanValue());
+        assertThat(use.get("warmings")).hasSize(7).allMatch(w -> w.get("reached")
+                .booleanValue());
         double weekly = use.get("energyPerWeek").get("value").doubleValue() / 3.6e6;
         assertThat(use.get("costPerWeek").get("amount").doubleValue()).isCloseTo(0.3 * weekly, within(0.006));
         assertThat(use.get("costPerWeek").get("currency").textValue()).isEqualTo("EUR");
@@ -83,9 +89,23 @@ class CloakroomTest {
         List<String> subjects = new ArrayList<>();
         run.json().get("findings").forEach(f -> subjects.add(f.get("subject").textValue()));
         assertThat(subjects)
-                .contains("under the window", "rest of the floor", "mat", "pan", "comfort", "bare feet", "schedule", "season");
+                .contains(
+                        "under the window",
+                        "rest of the floor",
+                        "mat",
+                        "pan",
+                        "comfort",
+                        "bare feet",
+                        "schedule",
+                        "season");
         // What is printed is what the plan file has.
-        double max = run.json().get("cables").get(0).get("heat").get("surfaceMax").get("value").doubleValue();
+        double max = run.json()
+                .get("cables")
+                .get(0)
+                .get("heat")
+                .get("surfaceMax")
+                .get("value")
+                .doubleValue();
         assertThat(String.join("\n", heatLines())).contains(String.format(java.util.Locale.ROOT, "%.1f °C", max));
     }
 }

@@ -23,7 +23,24 @@ import org.locationtech.jts.io.WKTReader;
 class SchoolhouseTest {
 
     private static final Set<String> UNITS = Set.of(
-            "m", "m²", "m³", "kg", "W", "W/m", "W/m²", "m²·K/W", "W/(m²·K)", "°C", "K", "A", "V", "Ω", "Ω/m", "s", "rad", "1",
+            "m",
+            "m²",
+            "m³",
+            "kg",
+            "W",
+            "W/m",
+            "W/m²",
+            "m²·K/W",
+            "W/(m²·K)",
+            "°C",
+            "K",
+            "A",
+            "V",
+            "Ω",
+            "Ω/m",
+            "s",
+            "rad",
+            "1",
             "Hz");
 
     @ParameterizedTest
