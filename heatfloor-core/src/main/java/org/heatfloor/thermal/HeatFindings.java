@@ -98,6 +98,15 @@ public final class HeatFindings {
         double out = Si.in("output", output, Units.WATT);
         double loss = Si.notNegative("heatLoss", heatLoss, Units.WATT);
         boolean covered = out >= loss;
+        if (!(out >= 0)) {
+            return Finding.of(
+                    Severity.WARNING,
+                    "room heat",
+                    text("The floor takes %.0f W from the room and does not heat it.", -out),
+                    output,
+                    heatLoss,
+                    Source.brief("climate heatLoss"));
+        }
         String message = covered
                 ? text("The floor gives the room %.0f W and covers its heat loss of %.0f W.", out, loss)
                 : text(

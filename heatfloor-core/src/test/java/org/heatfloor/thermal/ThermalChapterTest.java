@@ -219,6 +219,8 @@ class ThermalChapterTest {
         Finding short1 = HeatFindings.heatLoss(Amounts.watts(260), Amounts.watts(290));
         assertThat(short1.severity()).isEqualTo(Severity.WARNING);
         assertThat(short1.message()).contains("90 %");
+        assertThat(HeatFindings.heatLoss(Amounts.watts(-5), Amounts.watts(0)).message())
+                .isEqualTo("The floor takes 5 W from the room and does not heat it.");
         assertThat(HeatFindings.heatLoss(Amounts.watts(449), Amounts.watts(290)).severity())
                 .isEqualTo(Severity.NOTE);
         assertThat(HeatFindings.lawRange(CURVE, section.surfaceMean(), CLIMATE.air())
