@@ -12,16 +12,11 @@ import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.valid.IsValidOp;
-import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /** A polygon on the floor with holes; a point is inside when it is inside an odd number of rings. */
 public final class FloorShape {
 
-    private static final GeometryFactory FACTORY = new GeometryFactory();
+    private static final int MOST_CORNERS = 10_000;
 
     private final List<double[][]> rings;
 
@@ -36,7 +31,7 @@ public final class FloorShape {
      * @param holes corners of each hole
      * @param unit unit of the corners' numbers
      * @return the shape
-     * @throws IllegalArgumentException if a ring has fewer than three corners, crosses or touches itself or encloses nothing, or
+     * @throws IllegalArgumentException if a ring has fewer than three corners or more than 10000, crosses or touches itself or encloses nothing, or
      *     a corner is not a pair of finite numbers
      */
     public static FloorShape of(double[][] outline, List<double[][]> holes, Unit<Length> unit) {
@@ -50,48 +45,16 @@ public final class FloorShape {
 
     private static double[][] ring(String what, double[][] corners, Unit<Length> unit) {
         double[][] ring = metres(what, corners, 3, unit);
-        IsValidOp check = new IsValidOp(FACTORY.createPolygon(closed(ring)));
-        if (!check.isValid()) {
-            TopologyValidationError error = check.getValidationError();
-            throw new IllegalArgumentException(
-                    what + ": " + ring.length + " corners with the fault '" + error.getMessage()
-                            + "' at " + error.getCoordinate().x + " m, " + error.getCoordinate().y
-                            + " m were given; a ring that neither crosses nor touches itself and encloses an area is expected");
+        if (!(ring.length <= MOST_CORNERS && RingChecks.simple(ring))) {
+            throw new IllegalArgumentException(what + ": " + ring.length + " corners were given; a ring of at most "
+                    + MOST_CORNERS + " that encloses an area and neither crosses nor touches itself is expected");
         }
         return ring;
     }
 
-    private static Coordinate[] closed(double[][] ring) {
-        List<Coordinate> corners = new ArrayList<>();
-        for (double[] corner : ring) {
-            Coordinate c = new Coordinate(corner[0], corner[1]);
-            if (corners.isEmpty() || !corners.get(corners.size() - 1).equals2D(c)) {
-                corners.add(c);
-            }
-        }
-        if (!corners.get(0).equals2D(corners.get(corners.size() - 1)) || corners.size() == 1) {
-            corners.add(corners.get(0).copy());
-        }
-        while (corners.size() < 4) {
-            corners.add(corners.get(0).copy());
-        }
-        return corners.toArray(new Coordinate[0]);
-    }
-
     /** Where a path first leaves the shape by more than a micrometre; empty when it stays inside. */
     Optional<double[]> leaves(double[][] path) {
-        Coordinate[] line = new Coordinate[path.length];
-        for (int i = 0; i < path.length; i++) {
-            line[i] = new Coordinate(path[i][0], path[i][1]);
-        }
-        Geometry floor = FACTORY.createPolygon(closed(rings.get(0)));
-        for (double[][] hole : rings.subList(1, rings.size())) {
-            floor = floor.difference(FACTORY.createPolygon(closed(hole)));
-        }
-        Geometry beyond = FACTORY.createLineString(line).difference(floor.buffer(1e-6));
-        return beyond.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new double[] {beyond.getCoordinate().x, beyond.getCoordinate().y});
+        return RingChecks.leaves(rings, path);
     }
 
     /**
@@ -137,9 +100,7 @@ public final class FloorShape {
 
     /** Whether a circle of a radius fits inside the outline. */
     boolean holdsCircle(double radiusMetres) {
-        return !FACTORY.createPolygon(closed(rings.get(0)))
-                .buffer(-radiusMetres)
-                .isEmpty();
+        return RingChecks.holdsCircle(rings.get(0), bounds(), radiusMetres);
     }
 
     /** Least x, least y, greatest x, greatest y of the outline. */
