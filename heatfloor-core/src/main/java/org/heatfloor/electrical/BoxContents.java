@@ -2,6 +2,7 @@ package org.heatfloor.electrical;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Volume;
 
@@ -143,12 +144,21 @@ public final class BoxContents {
         return count;
     }
 
+    /** Whether the table has an allowance for a size. */
+    static boolean counts(ConductorSize size) {
+        return row(size).isPresent();
+    }
+
     private static double allowance(ConductorSize size) {
-        for (Csv.Row row : ALLOWANCES) {
-            if (row.text("size").equals(size.toString())) {
-                return row.number("cubicInches");
-            }
-        }
-        throw new IllegalArgumentException("box conductor: " + size + " was given; 18 AWG to 6 AWG is expected");
+        return row(size)
+                .map(row -> row.number("cubicInches"))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "box conductor: " + size + " was given; 18 AWG to 6 AWG is expected"));
+    }
+
+    private static Optional<Csv.Row> row(ConductorSize size) {
+        return ALLOWANCES.stream()
+                .filter(row -> row.text("size").equals(size.toString()))
+                .findFirst();
     }
 }

@@ -78,6 +78,15 @@ final class BoxFindings {
                 .mapToInt(HeatingCable::coldLeads)
                 .sum();
         ConductorSize feeder = supply.conductor();
+        if (!BoxContents.counts(feeder) || !BoxContents.counts(lead)) {
+            return Finding.withValue(
+                    Severity.NOTE,
+                    circuit.name() + " box",
+                    "the fill of the box is not judged: no allowance is known for " + feeder + " and " + lead
+                            + " together",
+                    volume,
+                    supply.code().source(RuleTopic.BOX_FILL));
+        }
         boolean feederLarger = feeder.squareMillimetres() >= lead.squareMillimetres();
         BoxContents contents = BoxFill.in(supply.code())
                 .conductors(2, feeder)

@@ -29,7 +29,7 @@ final class CableFindings {
         findings.addAll(ScreenFindings.of(code, cable, details));
         code.rule(RuleTopic.COLD_LEAD_LENGTH).ifPresent(rule -> {
             double least = code.limit(RuleTopic.COLD_LEAD_LENGTH, Units.METRE);
-            if (!(Si.in("cold lead", cable.coldLead(), Units.METRE) >= least - 1e-9)) {
+            if (!(Si.in("cold lead", cable.coldLead(), Units.METRE) >= least * (1 - SAME))) {
                 findings.add(Finding.of(
                         Severity.WARNING,
                         cable.name(),
@@ -41,7 +41,7 @@ final class CableFindings {
         });
         code.rule(RuleTopic.LINEAR_POWER).ifPresent(rule -> {
             double most = code.limit(RuleTopic.LINEAR_POWER, Units.WATT_PER_METRE);
-            if (EditionFindings.inConcrete(details) && !(cable.watts() / cable.metres() <= most)) {
+            if (EditionFindings.inConcrete(details) && !(cable.watts() / cable.metres() <= most * (1 + SAME))) {
                 findings.add(Finding.of(
                         Severity.ERROR,
                         cable.name(),

@@ -36,6 +36,9 @@ public record CableGroup(
         List<Quantity<Power>> powers,
         List<Finding> findings) {
 
+    /** Voltages as near as this, as a share, are the same. */
+    private static final double SAME = 1e-6;
+
     /**
      * Copies the lists.
      *
@@ -82,7 +85,9 @@ public record CableGroup(
             findings.add(refusal(cables, powers));
         }
         if (!series
-                && cables.stream().mapToDouble(HeatingCable::volts).distinct().count() > 1) {
+                && cables.stream()
+                        .anyMatch(
+                                cable -> Math.abs(cable.volts() / cables.get(0).volts() - 1) > SAME)) {
             findings.add(Finding.of(
                     Severity.ERROR,
                     "cable group",

@@ -41,8 +41,8 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
      * Puts cables on the fewest circuits the supply's conductor and code allow and sizes each. The protective device is the
      * least standard rating that is not below the design current; it is not above what the conductor allows by the code's
      * rounding rule. Circuits count as laid together unless {@link InstallationDetails#circuitsApart} says otherwise: the
-     * grouping factor is that of their own number, or of the supply's where that is greater. Where a single cable is too much for the conductor, its circuit has no protective device and an error
-     * says which conductor would do.
+     * grouping factor is that of their own number, or of the supply's where that is greater. Where a single cable is too
+     * much for the conductor, its circuit has no protective device and an error says which conductor would do.
      *
      * @param supply the supply
      * @param cables the cables, 1 to 100; the same name may occur more than once
@@ -76,7 +76,7 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
      * @param cables the cables, 1 to 100; the same name may occur more than once
      * @param details what else is known
      * @return circuits and findings
-     * @throws IllegalArgumentException if there are no cables or more than 100, or the cold leads' conductor is in no table
+     * @throws IllegalArgumentException if there are no cables or more than 100
      */
     public static CircuitDesign of(Supply supply, List<HeatingCable> cables, InstallationDetails details) {
         if (cables.isEmpty() || cables.size() > 100) {
@@ -95,7 +95,7 @@ public record CircuitDesign(Supply supply, List<Circuit> circuits, List<Finding>
         details.places().ifPresent(places -> findings.addAll(PlaceFindings.of(code, places)));
         findings.addAll(RoomFindings.of(code, details));
         if (sharing.shares().size() > 1) {
-            findings.add(SupplyFindings.split(supply, sharing.shares().size(), amperes, sharing.capacityAmperes()));
+            findings.add(SupplyFindings.split(supply, sharing, amperes));
         }
         List<Circuit> circuits = new ArrayList<>();
         for (List<Integer> share : sharing.shares()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
@@ -12,11 +13,14 @@ import org.heatfloor.quantity.Units;
 /** Judgements on one circuit. */
 final class CircuitFindings {
 
+    private static final double SLACK = 1e-9;
+
     private CircuitFindings() {}
 
     static List<Finding> of(Supply supply, Circuit circuit, List<HeatingCable> cables) {
         List<Finding> findings = new ArrayList<>();
         device(supply, circuit, cables, findings);
+        holds(supply, circuit, findings);
         drop(supply, circuit, findings);
         CodeRule residual = supply.code().required(RuleTopic.RESIDUAL_CURRENT);
         findings.add(Finding.withValue(
@@ -56,6 +60,31 @@ final class CircuitFindings {
                 code.source(RuleTopic.CONTINUOUS_LOAD_DEVICE)));
     }
 
+    /** Whether the device carries what flows at the greatest voltage through the least resistance. */
+    private static void holds(Supply supply, Circuit circuit, List<Finding> findings) {
+        Optional<CodeRule> rule = supply.code().rule(RuleTopic.DEVICE_HOLDS);
+        if (rule.isEmpty() || circuit.protectiveDevice().isEmpty()) {
+            return;
+        }
+        SupplyTolerance usual = SupplyTolerance.of(supply.code());
+        double most =
+                CircuitSizing.amperes(circuit.current()) * usual.highFactor() / ResistanceTolerance.USUAL.lowFactor();
+        double held = CircuitSizing.amperes(circuit.protectiveDevice().get())
+                * supply.code().limit(RuleTopic.DEVICE_HOLDS, Units.ONE);
+        if (most > held * (1 + SLACK)) {
+            findings.add(Finding.of(
+                    Severity.NOTE,
+                    circuit.name(),
+                    "at the greatest voltage of " + usual.name() + " and the least resistance of the usual tolerance "
+                            + QuantityText.number(most, 1) + " A flow, which may open the "
+                            + QuantityText.write(circuit.protectiveDevice().get(), 1)
+                            + " device without a fault: take the next rating where the conductor allows it",
+                    Amounts.amperes(most),
+                    Amounts.amperes(held),
+                    rule.get().source()));
+        }
+    }
+
     private static String remedy(Supply supply, double amperes, boolean several) {
         ElectricalCode code = supply.code();
         Optional<ConductorSize> size = code.conductorSizes().stream()
@@ -82,9 +111,9 @@ final class CircuitFindings {
         ElectricalCode code = supply.code();
         double share = Si.in("share", circuit.voltageDropShare(), Units.PERCENT);
         double limit = code.limit(RuleTopic.VOLTAGE_DROP, Units.PERCENT);
-        boolean kept = share <= limit;
+        boolean kept = share <= limit * (1 + SLACK);
         String dropped = QuantityText.write(circuit.voltageDrop(), 2) + " is lost in the conductors, "
-                + QuantityText.number(share, 2) + " % of the supply voltage (by "
+                + QuantityText.number(share, 2) + " % of the supply voltage ("
                 + code.dropSource(circuit.conductor()) + ")";
         findings.add(Finding.of(
                 kept ? Severity.NOTE : Severity.WARNING,

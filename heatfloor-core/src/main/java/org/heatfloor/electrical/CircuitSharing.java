@@ -1,6 +1,7 @@
 package org.heatfloor.electrical;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Cables shared over circuits, with the conductors rated for as many circuits laid together as come out: more circuits
@@ -10,8 +11,14 @@ import java.util.List;
  * @param ampacity their capacity
  * @param shares the cables of each circuit, by number
  * @param capacityAmperes greatest load of one circuit
+ * @param control the thermostat or contactor, where it and not the conductor sets that greatest load
  */
-record CircuitSharing(Supply supply, Ampacity ampacity, List<List<Integer>> shares, double capacityAmperes) {
+record CircuitSharing(
+        Supply supply,
+        Ampacity ampacity,
+        List<List<Integer>> shares,
+        double capacityAmperes,
+        Optional<ControlDevice> control) {
 
     /** As many circuits as can be rated together. */
     static final int MOST_TOGETHER = 20;
@@ -25,9 +32,11 @@ record CircuitSharing(Supply supply, Ampacity ampacity, List<List<Integer>> shar
         while (true) {
             Supply placed = supply.withGroupedCircuits(together);
             Ampacity ampacity = placed.ampacity();
-            double switched = details.control().map(ControlDevice::amperes).orElse(Double.POSITIVE_INFINITY);
-            double capacity = Math.min(CircuitSizing.capacity(supply.code(), ampacity, true), switched);
-            CircuitSharing sharing = new CircuitSharing(placed, ampacity, CircuitSplit.of(amperes, capacity), capacity);
+            double carried = CircuitSizing.capacity(supply.code(), ampacity, true);
+            Optional<ControlDevice> control = details.control().filter(device -> device.amperes() < carried);
+            double capacity = control.map(ControlDevice::amperes).orElse(carried);
+            CircuitSharing sharing =
+                    new CircuitSharing(placed, ampacity, CircuitSplit.of(amperes, capacity), capacity, control);
             int needed = Math.min(sharing.shares.size(), MOST_TOGETHER);
             if (details.circuitsApart() || needed <= together) {
                 return sharing;

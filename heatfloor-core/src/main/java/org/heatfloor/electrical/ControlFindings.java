@@ -2,9 +2,11 @@ package org.heatfloor.electrical;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
@@ -12,10 +14,25 @@ import org.heatfloor.quantity.Units;
 /** Judgements on the thermostat or contactor of a circuit. */
 final class ControlFindings {
 
-    private static final Source RATING = Source.commonPractice(
+    static final Source RATING = Source.commonPractice(
             "a switching device is not loaded above its rated current and voltage; a contactor takes larger loads");
 
     private ControlFindings() {}
+
+    private static Optional<Finding> ratedToDisconnect(
+            ElectricalCode code, Circuit circuit, ControlDevice device, CodeRule rule) {
+        double least = CircuitSizing.amperes(circuit.current()) * code.limit(RuleTopic.DISCONNECTION_RATING, Units.ONE);
+        return device.amperes() >= least * (1 - 1e-9)
+                ? Optional.empty()
+                : Optional.of(Finding.of(
+                        Severity.WARNING,
+                        circuit.name(),
+                        device.name() + " is rated too low for a means of disconnection: provide another that opens all"
+                                + " live conductors together",
+                        device.ratedCurrent(),
+                        Amounts.amperes(least),
+                        rule.source()));
+    }
 
     static List<Finding> of(Supply supply, Circuit circuit, ControlDevice device) {
         List<Finding> findings = new ArrayList<>();
@@ -41,8 +58,8 @@ final class ControlFindings {
                     device.ratedVoltage(),
                     RATING));
         }
+        ElectricalCode code = supply.code();
         if (!device.disconnects()) {
-            ElectricalCode code = supply.code();
             Source source = code.rule(RuleTopic.THERMOSTAT_DISCONNECTION)
                     .map(CodeRule::source)
                     .orElseGet(() -> code.source(RuleTopic.DISCONNECTION));
@@ -52,6 +69,10 @@ final class ControlFindings {
                     device.name() + " does not serve as the means of disconnection: provide one that opens all live"
                             + " conductors together",
                     source));
+        } else {
+            code.rule(RuleTopic.DISCONNECTION_RATING)
+                    .flatMap(rule -> ratedToDisconnect(code, circuit, device, rule))
+                    .ifPresent(findings::add);
         }
         return findings;
     }

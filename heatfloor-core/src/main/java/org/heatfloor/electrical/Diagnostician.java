@@ -15,6 +15,8 @@ final class Diagnostician {
     /** A core above this many times its label is called open: a corroded or barely touching break. */
     private static final double OPEN_FACTOR = 20;
 
+    private static final double SLACK = 1e-9;
+
     private final HeatingCable cable;
     private final TestFigures figures;
     private final List<MeterTest> tests;
@@ -59,7 +61,7 @@ final class Diagnostician {
         for (MeterTest test : tests) {
             if (test.insulation().isPresent()
                     && !test.insulation().get().overRange()
-                    && test.insulation().get().ohms() < figures.insulationLeast()) {
+                    && test.insulation().get().ohms() < figures.insulationLeast() * (1 - SLACK)) {
                 return Optional.of(Diagnosis.of(
                         CableFault.INSULATION,
                         test.stage(),
@@ -176,13 +178,14 @@ final class Diagnostician {
 
     private Optional<Diagnosis> falling() {
         OptionalDouble first = OptionalDouble.empty();
-        for (MeterTest test : tests) {
+        for (int i = 0; i < tests.size(); i++) {
+            MeterTest test = tests.get(i);
             if (test.insulation().isEmpty()) {
                 continue;
             }
             double ohms = test.insulation().get().ohms();
             boolean fell = first.isPresent() && ohms < figures.insulationWatch() && ohms * 10 <= first.getAsDouble();
-            if (fell && !test.insulation().get().overRange()) {
+            if (fell && !test.insulation().get().overRange() && !testedAgain(i)) {
                 return Optional.of(Diagnosis.of(
                         CableFault.INSULATION_FALLING,
                         test.stage(),
@@ -195,6 +198,13 @@ final class Diagnostician {
             }
         }
         return Optional.empty();
+    }
+
+    /** The insulation was measured again at the same stage: what was damp may have dried. */
+    private boolean testedAgain(int number) {
+        return tests.subList(number + 1, tests.size()).stream()
+                .anyMatch(later -> later.stage() == tests.get(number).stage()
+                        && later.insulation().isPresent());
     }
 
     /** The core's ratio by the tests whose sensor and thermometer agree. */

@@ -12,8 +12,14 @@ final class Duties {
     private static final List<RuleTopic> SAID = List.of(
             RuleTopic.DISCONNECTION,
             RuleTopic.SCREEN,
+            RuleTopic.LISTING,
+            RuleTopic.METAL_IN_FLOOR,
+            RuleTopic.FREE_LEAD,
+            RuleTopic.COLD_LEAD_SURPLUS,
+            RuleTopic.LEADS_LEAVING_FLOOR,
             RuleTopic.INSPECTION,
             RuleTopic.LENGTH_ALTERATION,
+            RuleTopic.BOARD_LABEL,
             RuleTopic.BATHROOM);
 
     private Duties() {}

@@ -36,7 +36,7 @@ final class EditionFindings {
         }
         code.rule(RuleTopic.RUN_SPACING).ifPresent(rule -> {
             double least = code.limit(RuleTopic.RUN_SPACING, Units.MILLIMETRE);
-            boolean kept = Si.in("run spacing", details.runSpacing().get(), Units.MILLIMETRE) >= least - 1e-6;
+            boolean kept = Si.in("run spacing", details.runSpacing().get(), Units.MILLIMETRE) >= least * (1 - SLACK);
             findings.add(Finding.of(
                     kept ? Severity.NOTE : Severity.ERROR,
                     "run spacing",

@@ -242,8 +242,9 @@ public final class ElectricalCode {
     }
 
     /**
-     * Whether the allowance for continuous load is owed by the conductor in place, after correction: 424.4(B) of 2020 and
-     * 2023 asks it of the ampacity; 2011 only of the tabulated value (210.19(A)(1)), the load itself after correction.
+     * Whether the allowance for continuous load is owed by the conductor in place, after correction: 424.4(B) of 2023 asks
+     * it of the ampacity; that of 2020 says "sized" and is read in the same, stricter way; 2011 only asks it of the tabulated
+     * value (210.19(A)(1)), the load itself after correction.
      */
     boolean allowanceOnConductorInPlace() {
         return required(RuleTopic.CONTINUOUS_LOAD_CONDUCTOR).source().text().contains("424.4(B)");

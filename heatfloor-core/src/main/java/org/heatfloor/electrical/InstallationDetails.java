@@ -355,11 +355,13 @@ public final class InstallationDetails {
         /**
          * Size of the cold leads' conductors, for their voltage drop and for box fill.
          *
-         * @param size the size
+         * @param size the size, 0.5 mm² to 10 mm² or 14 AWG to 4 AWG
          * @return this
+         * @throws IllegalArgumentException if its resistance is in no table
          */
         public Builder coldLeadConductor(ConductorSize size) {
-            coldLeadConductor = Objects.requireNonNull(size, "size");
+            ColdLeadDrop.conductorResistance(size);
+            coldLeadConductor = size;
             return this;
         }
 

@@ -16,6 +16,8 @@ import org.heatfloor.quantity.Units;
 /** The verdict on each reading of one test against its band. */
 final class ReadingFindings {
 
+    private static final double SLACK = 1e-9;
+
     private ReadingFindings() {}
 
     static List<Finding> of(HeatingCable cable, TestLimits limits, MeterTest test) {
@@ -62,7 +64,7 @@ final class ReadingFindings {
             String subject, HeatingCable cable, TestLimits limits, MeterTest test, Reading reading) {
         Optional<Band<ElectricResistance>> band = limits.screenBand(cable, test.ambient());
         Quantity<ElectricResistance> most = band.map(Band::high).orElse(limits.screenMost());
-        if (reading.overRange() || reading.ohms() > Si.in("screen", most, Units.OHM)) {
+        if (reading.overRange() || reading.ohms() > Si.in("screen", most, Units.OHM) * (1 + SLACK)) {
             return error(
                     subject,
                     "screen " + shown(reading) + "; at most " + QuantityText.write(most, 2) + " is accepted",
@@ -70,7 +72,7 @@ final class ReadingFindings {
                     most,
                     TestLimits.PRACTICE);
         }
-        if (band.isPresent() && reading.ohms() < Si.in("screen", band.get().low(), Units.OHM)) {
+        if (band.isPresent() && reading.ohms() < Si.in("screen", band.get().low(), Units.OHM) * (1 - SLACK)) {
             return Finding.of(
                     Severity.WARNING,
                     subject,
@@ -149,7 +151,7 @@ final class ReadingFindings {
 
     private static Finding atLeast(String subject, Reading reading, Quantity<ElectricResistance> least, Source source) {
         double ohms = Si.in("least", least, Units.OHM);
-        if (reading.ohms() >= ohms) {
+        if (reading.ohms() >= ohms * (1 - SLACK)) {
             return note(subject, "insulation", reading, least, source);
         }
         if (reading.overRange()) {

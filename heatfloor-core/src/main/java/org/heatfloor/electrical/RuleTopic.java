@@ -16,6 +16,12 @@ public enum RuleTopic {
     LEAST_DEVICE,
     /** The table of current-carrying capacities. */
     AMPACITY_TABLE,
+    /** The table of corrections for ambient temperature. */
+    AMBIENT_TABLE,
+    /** The table of adjustments for conductors or circuits laid together. */
+    GROUPING_TABLE,
+    /** Current a protective device carries without opening, as a share of its rating. */
+    DEVICE_HOLDS,
     /** Temperature column of the ampacity table that the terminals allow. */
     TERMINALS,
     /** Greatest rating of a circuit with two or more heating outlets. */
@@ -34,6 +40,8 @@ public enum RuleTopic {
     LEAKAGE_SHARE,
     /** How the heating is disconnected. */
     DISCONNECTION,
+    /** Rating of the means of disconnection, as a share of the load. */
+    DISCONNECTION_RATING,
     /** When a thermostat may serve as the means of disconnection. */
     THERMOSTAT_DISCONNECTION,
     /** Least length of a factory-made cold lead. */
@@ -50,6 +58,8 @@ public enum RuleTopic {
     LINEAR_POWER,
     /** Least spacing of cable runs in concrete. */
     RUN_SPACING,
+    /** Cable beside metal embedded in the floor. */
+    METAL_IN_FLOOR,
     /** Greatest power per heated area of a panel set in concrete. */
     PANEL_DENSITY_IN_CONCRETE,
     /** Greatest power per heated area of a panel set under a floor covering. */

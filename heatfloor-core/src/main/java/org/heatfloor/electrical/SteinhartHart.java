@@ -21,6 +21,8 @@ public record SteinhartHart(double a, double b, double c) implements SensorCurve
 
     private static final double LEAST = -55;
     private static final double MOST = 150;
+    private static final double LEAST_OHMS = 10;
+    private static final double MOST_OHMS = 1e7;
 
     /**
      * Checks the coefficients.
@@ -28,12 +30,19 @@ public record SteinhartHart(double a, double b, double c) implements SensorCurve
      * @param a A in 1/K
      * @param b B in 1/K, above 0
      * @param c C in 1/K, above 0
-     * @throws IllegalArgumentException if a is not −0.1 to 0.1, b not above 0 to 0.1, or c not above 0 to 0.1
+     * @throws IllegalArgumentException if a is not −0.1 to 0.1, b not above 0 to 0.1, or c not above 0 to 0.1, or if they make
+     *     no thermistor of 10 Ω to 10 MΩ at 25 °C
      */
     public SteinhartHart {
         if (!(a >= -0.1 && a <= 0.1) || !(b > 0 && b <= 0.1) || !(c > 0 && c <= 0.1)) {
             throw new IllegalArgumentException("Steinhart-Hart coefficients: " + a + ", " + b + ", " + c
                     + " were given; A within 0.1 1/K, B and C above 0 to 0.1 1/K are expected");
+        }
+        double at25 = ohms(a, b, c, 25);
+        if (!(at25 >= LEAST_OHMS && at25 <= MOST_OHMS)) {
+            throw new IllegalArgumentException("Steinhart-Hart coefficients: " + a + ", " + b + ", " + c
+                    + " were given, which makes " + at25 + " Ω at 25 °C; a thermistor of " + LEAST_OHMS + " Ω to "
+                    + MOST_OHMS + " Ω is expected");
         }
     }
 
@@ -102,17 +111,17 @@ public record SteinhartHart(double a, double b, double c) implements SensorCurve
         return SensorRange.checked(resistance, kernel().celsius(ohms), LEAST, MOST);
     }
 
+    private static double ohms(double a, double b, double c, double celsius) {
+        double x = (a - 1 / (celsius + SensorRange.ZERO_CELSIUS)) / (2 * c);
+        double y = Math.sqrt(Math.pow(b / (3 * c), 3) + x * x);
+        return Math.exp(Math.cbrt(y - x) - Math.cbrt(y + x));
+    }
+
     SensorKernel kernel() {
-        return new SensorKernel(
-                celsius -> {
-                    double x = (a - 1 / (celsius + SensorRange.ZERO_CELSIUS)) / (2 * c);
-                    double y = Math.sqrt(Math.pow(b / (3 * c), 3) + x * x);
-                    return Math.exp(Math.cbrt(y - x) - Math.cbrt(y + x));
-                },
-                ohms -> {
-                    double ln = Math.log(ohms);
-                    return 1 / (a + b * ln + c * ln * ln * ln) - SensorRange.ZERO_CELSIUS;
-                });
+        return new SensorKernel(celsius -> ohms(a, b, c, celsius), ohms -> {
+            double ln = Math.log(ohms);
+            return 1 / (a + b * ln + c * ln * ln * ln) - SensorRange.ZERO_CELSIUS;
+        });
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.heatfloor.electrical;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.quantity.Amounts;
@@ -73,16 +74,22 @@ final class SupplyFindings {
         }
     }
 
-    static Finding split(Supply supply, int circuits, double[] amperes, double capacity) {
+    static Finding split(Supply supply, CircuitSharing sharing, double[] amperes) {
         double total = Arrays.stream(amperes).sum();
+        Optional<ControlDevice> control = sharing.control();
         return Finding.of(
                 Severity.NOTE,
                 SUBJECT,
-                "one circuit of " + supply.conductor() + " carries " + QuantityText.number(capacity, 1)
-                        + " A of heating; the cables need " + QuantityText.number(total, 1) + " A and are shared over "
-                        + circuits + " circuits",
+                control.map(ControlDevice::name).orElse("one circuit of " + supply.conductor())
+                        + (control.isPresent() ? " switches " : " carries ")
+                        + QuantityText.number(sharing.capacityAmperes(), 1) + " A of heating; the cables need "
+                        + QuantityText.number(total, 1) + " A and are shared over "
+                        + sharing.shares().size() + " circuits"
+                        + (control.isPresent()
+                                ? ", each with such a control of its own; a contactor could take more"
+                                : ""),
                 Amounts.amperes(total),
-                Amounts.of(capacity, Units.AMPERE),
-                supply.code().source(RuleTopic.CONTINUOUS_LOAD_DEVICE));
+                Amounts.of(sharing.capacityAmperes(), Units.AMPERE),
+                control.isPresent() ? ControlFindings.RATING : supply.code().source(RuleTopic.CONTINUOUS_LOAD_DEVICE));
     }
 }

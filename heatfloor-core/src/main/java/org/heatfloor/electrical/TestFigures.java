@@ -42,9 +42,9 @@ record TestFigures(
                 limits.sensorCurve().map(SensorKernel::of));
     }
 
-    /** Core at 20 °C over the label. */
+    /** Core at 20 °C over the label; none is left where the reading is less than that of the cold leads. */
     double ratio(double readOhms, double celsius) {
-        return (readOhms - leads) / Ohm.atTemperature(1, perKelvin, celsius - 20) / label;
+        return Math.max(0, readOhms - leads) / Ohm.atTemperature(1, perKelvin, celsius - 20) / label;
     }
 
     /** The maker's reading over the label, NaN where not known. */

@@ -9,6 +9,7 @@ import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Temperature;
 import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.TemperatureDifference;
 import org.heatfloor.quantity.Units;
@@ -160,6 +161,30 @@ public record TestLimits(
     }
 
     /**
+     * The same limits with a meter whose display ends at a digit, such as 1 % and 0.1 Ω: the accuracy taken is the share and
+     * two digits over the label's resistance. On a cable of few ohms the digit counts for more than the share, and a good
+     * cable would be called faulty without it.
+     *
+     * @param share share by which the meter may be wrong
+     * @param digit last digit of its display, not negative
+     * @param cable the cable to be measured
+     * @return the limits
+     * @throws IllegalArgumentException if share and digits together are more than 10 %: the display is too coarse for the
+     *     cable
+     */
+    public TestLimits withMeter(Quantity<Dimensionless> share, Quantity<ElectricResistance> digit, HeatingCable cable) {
+        double label = Ohm.resistance(cable.volts(), cable.watts());
+        double together = Si.notNegative("meter accuracy", share, Units.ONE)
+                + 2 * Si.notNegative("digit", digit, Units.OHM) / label;
+        if (!(together <= 0.1)) {
+            throw new IllegalArgumentException("meter: " + share + " and two digits of " + digit + " were given for "
+                    + cable.name() + ", together " + QuantityText.number(100 * together, 1) + " % of its "
+                    + QuantityText.number(label, 2) + " Ω; at most 10 % is expected: take a finer range");
+        }
+        return withMeterAccuracy(Amounts.of(100 * together, Units.PERCENT));
+    }
+
+    /**
      * The same limits with the resistance the maker measured on this very cable.
      *
      * @param at20 heating part at 20 °C, from the tag on the cable itself, above 0
@@ -246,16 +271,17 @@ public record TestLimits(
      *
      * @param temperature temperature of the floor
      * @return the band, empty where there is no sensor
-     * @throws IllegalArgumentException if the sensor's range ends within the tolerance around the temperature
+     * @throws IllegalArgumentException if the temperature lies outside the sensor's range
      */
     public Optional<Band<ElectricResistance>> sensorBand(Quantity<Temperature> temperature) {
         double celsius = Si.in("temperature", temperature, Units.CELSIUS);
         double kelvins = Si.in("sensor tolerance", sensorTolerance, Units.KELVIN_DIFFERENCE);
         return sensorCurve.map(curve -> {
-            Quantity<ElectricResistance> cold = curve.resistanceAt(Amounts.celsius(celsius - kelvins));
-            Quantity<ElectricResistance> warm = curve.resistanceAt(Amounts.celsius(celsius + kelvins));
-            boolean falls = Si.in("cold", cold, Units.OHM) > Si.in("warm", warm, Units.OHM);
-            return new Band<>(falls ? warm : cold, curve.resistanceAt(temperature), falls ? cold : warm);
+            SensorKernel kernel = SensorKernel.of(curve);
+            double cold = kernel.ohms(celsius - kelvins);
+            double warm = kernel.ohms(celsius + kelvins);
+            double nominal = Si.in("sensor", curve.resistanceAt(temperature), Units.OHM);
+            return Band.of(Math.min(cold, warm), nominal, Math.max(cold, warm), Units.OHM);
         });
     }
 

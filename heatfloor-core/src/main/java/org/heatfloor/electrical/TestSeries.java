@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricResistance;
 import org.heatfloor.finding.Finding;
@@ -101,7 +102,7 @@ public record TestSeries(
      * Whether the cable may be covered: core and insulation tested out of the box and on the membrane, there with its screen
      * and with the floor sensor where one is stated (neither can be reached under the tile), with no fault and no failed
      * reading. A failed reading that the diagnosis does not call a fault counts no more once the whole test was repeated at
-     * its stage.
+     * its stage; insulation that has fallen to a tenth is dried and measured again first.
      *
      * @return true if so
      */
@@ -112,7 +113,8 @@ public record TestSeries(
     /**
      * Whether the cable may be handed to the electrician for energising: core and insulation tested at all four stages, the
      * screen's continuity and the floor sensor, where one is stated, at the last (a thermostat that is blind to the floor
-     * overheats it), with no fault and no failed reading.
+     * overheats it), with no fault and no failed reading. Insulation that has fallen but passes does not forbid it: mortar
+     * that has not dried yet lowers it too.
      *
      * @return true if so
      */
@@ -130,13 +132,15 @@ public record TestSeries(
     }
 
     private boolean passedThrough(TestStage stage) {
-        boolean noFault = diagnosis.fault() == CableFault.NONE || diagnosis.fault() == CableFault.INSULATION_FALLING;
+        boolean fallen = diagnosis.fault() == CableFault.INSULATION_FALLING && stage == TestStage.BEFORE_ENERGISING;
+        boolean noFault = diagnosis.fault() == CableFault.NONE || fallen;
         boolean tagBelongs = limits.factoryReading()
                 .map(read -> !tag(cable, limits, read).isError())
                 .orElse(true);
-        boolean readingsPass = tests.stream()
-                .filter(test -> !repeated(test))
-                .flatMap(test -> ReadingFindings.of(cable, limits, test).stream())
+        boolean readingsPass = IntStream.range(0, tests.size())
+                .filter(i -> !repeated(i))
+                .boxed()
+                .flatMap(i -> ReadingFindings.of(cable, limits, tests.get(i)).stream())
                 .noneMatch(Finding::isError);
         return noFault
                 && tagBelongs
@@ -145,8 +149,9 @@ public record TestSeries(
     }
 
     /** A later test of the same stage read all that this one did. */
-    private boolean repeated(MeterTest test) {
-        return tests.subList(tests.indexOf(test) + 1, tests.size()).stream()
+    private boolean repeated(int number) {
+        MeterTest test = tests.get(number);
+        return tests.subList(number + 1, tests.size()).stream()
                 .filter(later -> later.stage() == test.stage())
                 .anyMatch(later -> (test.conductor().isEmpty()
                                 || later.conductor().isPresent())

@@ -65,7 +65,7 @@ abstract class Wiring {
             if (row.text("table").equals(table())
                     && row.text("column").equals(column)
                     && row.text("size").equals(size.toString())) {
-                return new Figure(row.number("ampere"), tableSource(code, row));
+                return new Figure(row.number("ampere"), tableSource(code, RuleTopic.AMPACITY_TABLE, row));
             }
         }
         throw new IllegalArgumentException(
@@ -78,7 +78,7 @@ abstract class Wiring {
             if (row.text("table").equals(table()) && row.text("column").equals(column)) {
                 most = row.number("upToCelsius");
                 if (celsius <= most + KELVIN_SLACK) {
-                    return new Figure(row.number("factor"), rowSource(code, row));
+                    return new Figure(row.number("factor"), tableSource(code, RuleTopic.AMBIENT_TABLE, row));
                 }
             }
         }
@@ -92,7 +92,7 @@ abstract class Wiring {
             if (row.text("table").equals(table())) {
                 most = (int) row.number("upToCount");
                 if (count <= most) {
-                    return new Figure(row.number("factor"), rowSource(code, row));
+                    return new Figure(row.number("factor"), tableSource(code, RuleTopic.GROUPING_TABLE, row));
                 }
             }
         }
@@ -100,27 +100,10 @@ abstract class Wiring {
                 + " is expected, the end of the grouping table of " + code);
     }
 
-    /** The source of an ampacity figure: the edition's own name of the table, with the mark of the row or of the name. */
-    private static Source tableSource(ElectricalCode code, Csv.Row row) {
-        Source edition = code.source(RuleTopic.AMPACITY_TABLE);
-        return row.text("provenance").equals("M") && edition.kind() == Source.Kind.DOCUMENT
-                ? Source.fromMemory(edition.text())
-                : row.text("provenance").equals("V") && code.name().startsWith("BS")
-                        ? Source.document(code.name(), "Table 4D5")
-                        : edition;
-    }
-
-    private static Source rowSource(ElectricalCode code, Csv.Row row) {
-        String text = row.text("source");
-        if (row.text("provenance").equals("M")) {
-            return Source.fromMemory(text);
-        }
-        int comma = text.indexOf(", ");
-        String clause = text.substring(comma + 2);
-        // The factors were read in the 2020 and 2023 editions; that the 2011 edition prints the same is recalled.
-        return code.name().equals("NEC 2011")
-                ? Source.fromMemory("NEC 2011, correction and adjustment factors of 310.15(B)")
-                : Source.document(code.isNec() ? code.name() : text.substring(0, comma), clause);
+    /** The edition's own name of a table, recalled where either the name or the row was not read. */
+    private static Source tableSource(ElectricalCode code, RuleTopic table, Csv.Row row) {
+        Source edition = code.source(table);
+        return row.text("provenance").equals("M") ? Source.fromMemory(edition.text()) : edition;
     }
 
     static Ampacity ampacity(

@@ -141,6 +141,7 @@ final class Assembly {
                     sensors.get(i).stream().skip(1).findFirst()));
             routeFindings(names.get(i), routes.get(i), sensors.get(i).size(), findings);
         }
+        findings.addAll(SharedThermostat.of(circuits.circuits(), planned));
         findings.addAll(reasons.of(chosen, names));
         Geometry heated = heated(routes);
         zoneFindings(heated, findings);
@@ -160,17 +161,13 @@ final class Assembly {
                 sorted(findings));
     }
 
-    /** What the brief says of the installation, with the spacing and the heated area of the plan itself. */
+    /** What is known of the installation, with the heated area of the plan itself. */
     private InstallationDetails installation(List<CableRoute> routes) {
-        InstallationDetails.Builder details = brief.installation.toBuilder();
-        if (brief.installation.runSpacing().isEmpty()) {
-            details.runSpacing(brief.rules.minSpacing().with(brief.membrane.studPitch()));
-        }
+        InstallationDetails details = brief.installation();
         double area = heated(routes).getArea();
-        if (brief.installation.heatedArea().isEmpty() && area > 0) {
-            details.heatedArea(Amounts.squareMetres(area));
-        }
-        return details.build();
+        return details.heatedArea().isEmpty() && area > 0
+                ? details.toBuilder().heatedArea(Amounts.squareMetres(area)).build()
+                : details;
     }
 
     private static List<String> names(List<HeatingCable> cables) {

@@ -48,7 +48,7 @@ public final class Brief {
     final CableRules rules;
     final List<HeatingCable> catalogue;
     final Supply supply;
-    final InstallationDetails installation;
+    private final InstallationDetails installation;
     final Optional<BuildUp> buildUp;
     final Optional<Climate> climate;
     final HeatDetails heat;
@@ -147,6 +147,15 @@ public final class Brief {
      */
     public String name() {
         return name;
+    }
+
+    /** What is known of the installation, with the least spacing of the cable rules where no other is stated. */
+    InstallationDetails installation() {
+        return installation.runSpacing().isPresent()
+                ? installation
+                : installation.toBuilder()
+                        .runSpacing(rules.minSpacing().with(membrane.studPitch()))
+                        .build();
     }
 
     /** By what share of its length a cable may be longer or shorter than stated. */

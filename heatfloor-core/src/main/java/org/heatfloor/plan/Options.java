@@ -54,17 +54,11 @@ final class Options {
                 .toList();
     }
 
-    /** Shortest and longest as below, for the cables of the catalogue: two-conductor ones where it has any. */
-    double[] fittingMetres(int part) {
-        boolean one = brief.catalogue.stream().allMatch(cable -> cable.conductors() == 1);
-        return fittingMetres(part, one ? 1 : 2);
-    }
-
     /** Shortest cable that keeps the greatest spacing, and the proved longest. */
-    double[] fittingMetres(int part, int conductors) {
+    double[] fittingMetres(int part) {
         double area = Si.in("reach", router.reachArea(part), Units.SQUARE_METRE);
         return new double[] {
-            area / (most * (1 + SPACING_TOLERANCE)), Si.in("capacity", router.capacity(part, conductors), Units.METRE)
+            area / (most * (1 + SPACING_TOLERANCE)), Si.in("capacity", router.capacity(part), Units.METRE)
         };
     }
 
@@ -78,14 +72,15 @@ final class Options {
         double length = Si.in("length", cable.length(), Units.METRE);
         double area = Si.in("reach", router.reachArea(part), Units.SQUARE_METRE);
         double spacing = area / length;
-        double capacity = fittingMetres(part, cable.conductors())[1];
+        double capacity = fittingMetres(part)[1];
         Optional<String> thick = site.tooThick(cable.diameter());
         if (thick.isPresent()) {
             return option(cable, length, spacing, Option.Verdict.NOT_FIT, thick.orElseThrow());
         }
-        Optional<Finding> fault = CircuitDesign.of(brief.supply, List.of(cable)).findings().stream()
-                .filter(Finding::isError)
-                .findFirst();
+        Optional<Finding> fault =
+                CircuitDesign.of(brief.supply, List.of(cable), brief.installation()).findings().stream()
+                        .filter(Finding::isError)
+                        .findFirst();
         if (fault.isPresent()) {
             return option(
                     cable,

@@ -66,7 +66,7 @@ final class Ranking {
                                 part.part(),
                                 option.cables().stream().map(Routes::toLay).toList()),
                         Units.METRE)
-                : options.fittingMetres(part.part(), option.cable().conductors())[1];
+                : options.fittingMetres(part.part())[1];
         double coverage = Math.min(1, option.lengthMetres() * options.greatestSpacing() / area);
         if (chosen) {
             double cold = 0;

@@ -107,7 +107,7 @@ final class Refusal {
 
     private Finding refused(int part, Option option) {
         HeatingCable cable = option.cable();
-        double[] fitting = options.fittingMetres(part, cable.conductors());
+        double[] fitting = options.fittingMetres(part);
         return switch (option.verdict()) {
             case TOO_LONG ->
                 Finding.of(
@@ -194,10 +194,10 @@ final class Refusal {
         double bend = Si.in("bend", brief.rules.minBendRadius(), Units.METRE);
         int least = Math.max(1, (int) Math.ceil(2 * bend / pitch - 1e-6));
         int most = (int) Math.ceil(options.leastSpacing() / pitch - 1e-6) - 1;
-        double capacity = options.fittingMetres(0, shortest.cable().conductors())[1];
+        double capacity = options.fittingMetres(0)[1];
         for (int studs = most; studs >= least; studs--) {
             Router closer = router(brief.keepOuts, studs * pitch);
-            capacity = capacity(closer, shortest);
+            capacity = capacity(closer);
             if (capacity >= shortest.lengthMetres()
                     && closer.route(0, Routes.toLay(shortest.cable()), Effort.QUICK, Planner.SEED)
                             instanceof RouteOutcome.Laid) {
@@ -232,12 +232,12 @@ final class Refusal {
     }
 
     private void smallerClearance(PartChoice part, Option shortest, List<Finding> out) {
-        double now = options.fittingMetres(part.part(), shortest.cable().conductors())[1];
+        double now = options.fittingMetres(part.part())[1];
         List<String> gains = new ArrayList<>();
         for (int i = 0; i < brief.keepOuts.size(); i++) {
             List<KeepOut> without = new ArrayList<>(brief.keepOuts);
             without.remove(i);
-            double gain = capacity(router(without, options.leastSpacing()), shortest) - now;
+            double gain = capacity(router(without, options.leastSpacing())) - now;
             if (gain > 0.01) {
                 gains.add(brief.keepOuts.get(i).name() + " " + QuantityText.number(gain, 2) + " m");
             }
@@ -265,7 +265,7 @@ final class Refusal {
                 brief.rules.jointLength()));
     }
 
-    private static double capacity(Router router, Option option) {
-        return Si.in("capacity", router.capacity(0, option.cable().conductors()), Units.METRE);
+    private static double capacity(Router router) {
+        return Si.in("capacity", router.capacity(0), Units.METRE);
     }
 }

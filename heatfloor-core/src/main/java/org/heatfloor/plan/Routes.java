@@ -101,7 +101,7 @@ final class Routes {
         OptionalInt number = before.isEmpty() ? OptionalInt.of(part) : here.partWithin(router, part);
         return number.isPresent()
                 ? here.route(number.getAsInt(), toLay(cable), cable.length().multiply(tolerance), effort, seed)
-                : new RouteOutcome.NotFound(Amounts.metres(0), router.capacity(part, cable.conductors()));
+                : new RouteOutcome.NotFound(Amounts.metres(0), router.capacity(part));
     }
 
     /** What became of the last cable of a set, laid after the others, if that was tried. */

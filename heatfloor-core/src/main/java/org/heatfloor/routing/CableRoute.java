@@ -17,8 +17,8 @@ import org.locationtech.jts.geom.LineString;
  * @param laidLength length of the heating part along its arcs
  * @param turns right-angle turns of the heating part
  * @param evenSpacing {@code A/L}: area the cable can reach over its length
- * @param capacity longest cable that can lie here with the least spacing, proved: {@code A/s − s} for an open route,
- *     {@code A/s} for one that comes back, less the rounding of the fewest turns
+ * @param capacity longest cable that can lie here with the least spacing, proved: {@code A/s − s} less the rounding of the
+ *     fewest turns
  * @param reachArea A: union of squares of the least spacing's side about the junctions the cable can reach
  * @param coldShare share of those junctions farther than the even spacing from the cable
  * @param farthest greatest distance of such a junction from the cable
@@ -46,7 +46,7 @@ public record CableRoute(
      * @param laidLength length of the heating part along its arcs
      * @param turns right-angle turns of the heating part
      * @param evenSpacing {@code A/L}: area the cable can reach over its length
-     * @param capacity longest cable that can lie here with the least spacing, proved: {@code A/s − s} for an open route, {@code A/s} for one that comes back, less the rounding of the fewest turns
+     * @param capacity longest cable that can lie here with the least spacing, proved: {@code A/s − s} less the rounding of the fewest turns
      * @param reachArea A: union of squares of the least spacing's side about the junctions the cable can reach
      * @param coldShare share of those junctions farther than the even spacing from the cable
      * @param farthest greatest distance of such a junction from the cable

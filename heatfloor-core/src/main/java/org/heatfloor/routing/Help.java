@@ -82,7 +82,7 @@ final class Help {
                 Amounts.metres(site.jointLength)));
         double best = 0;
         for (int p = 0; p < router.parts(); p++) {
-            best = Math.max(best, Si.in("capacity", router.capacity(p, cable.conductors()), Units.METRE));
+            best = Math.max(best, Si.in("capacity", router.capacity(p), Units.METRE));
         }
         return best;
     }

@@ -124,7 +124,7 @@ public record LayOrder(
                 most = stretch.metresToTip(floor.site)
                         - laid
                         + Part.capacityMetres(
-                                floor.site, rest, rest.unionOfSquares(floor.site.minSpacing / floor.site.pitch), false);
+                                floor.site, rest, rest.unionOfSquares(floor.site.minSpacing / floor.site.pitch));
                 share = openShare(rest, floor.site.spacingPitches() + 1);
             }
             double spare = most - (length - laid);

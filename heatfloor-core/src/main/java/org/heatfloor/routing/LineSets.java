@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 
 /**
  * Sets of lattice lines for a wanted spacing: the first and the last free line of each axis, so that rows lie along both
@@ -54,7 +55,51 @@ final class LineSets {
         return lines;
     }
 
+    /**
+     * The densest line sets of one axis: every gap the least, what is left of a span in one wider gap at its end, its
+     * beginning or its middle. A route that crosses that gap with every run loses none of the span.
+     *
+     * @param first first free line
+     * @param last last free line
+     * @param leastGap least gap, in pitches
+     * @param forced lines worth keeping, between first and last; may be empty
+     */
+    static List<int[]> dense(int first, int last, int leastGap, int[] forced) {
+        List<int[]> out = new ArrayList<>();
+        if (last - first < leastGap) {
+            return out;
+        }
+        for (int[] kept : List.of(new int[0], forced)) {
+            TreeSet<Integer> posts = posts(first, last, leastGap, kept);
+            for (double place : new double[] {1, 0, 0.5}) {
+                int[] lines = between(posts, (from, to) -> packed(from, to, leastGap, place));
+                if (out.stream().noneMatch(l -> Arrays.equals(l, lines))) {
+                    out.add(lines);
+                }
+            }
+        }
+        return out;
+    }
+
+    private static int[] packed(int from, int to, int leastGap, double place) {
+        int gaps = (to - from) / leastGap;
+        int before = (int) Math.round(place * (gaps - 1));
+        int[] lines = new int[gaps + 1];
+        for (int g = 0; g <= gaps; g++) {
+            lines[g] = g <= before ? from + g * leastGap : to - (gaps - g) * leastGap;
+        }
+        return lines;
+    }
+
     private static int[] through(int first, int last, int leastGap, double gap, int[] forced) {
+        return between(posts(first, last, leastGap, forced), (from, to) -> {
+            int span = to - from;
+            return spread(from, to, Math.max(1, Math.min(span / leastGap, (int) Math.round(span / gap))));
+        });
+    }
+
+    /** The first and the last line and those of the forced ones that keep the least gap. */
+    private static TreeSet<Integer> posts(int first, int last, int leastGap, int[] forced) {
         TreeSet<Integer> posts = new TreeSet<>(List.of(first, last));
         for (int line : forced) {
             Integer below = posts.floor(line);
@@ -63,13 +108,15 @@ final class LineSets {
                 posts.add(line);
             }
         }
+        return posts;
+    }
+
+    private static int[] between(TreeSet<Integer> posts, BiFunction<Integer, Integer, int[]> lay) {
         TreeSet<Integer> lines = new TreeSet<>();
         Integer from = null;
         for (int to : posts) {
             if (from != null) {
-                int span = to - from;
-                int gaps = Math.max(1, Math.min(span / leastGap, (int) Math.round(span / gap)));
-                for (int line : spread(from, to, gaps)) {
+                for (int line : lay.apply(from, to)) {
                     lines.add(line);
                 }
             }

@@ -85,8 +85,8 @@ final class Part {
         return Math.max(site.spacingPitches(), site.leastRun());
     }
 
-    double capacityMetres(boolean returns) {
-        return capacityMetres(site, lattice, area, returns);
+    double capacityMetres() {
+        return capacityMetres(site, lattice, area);
     }
 
     private static double covered(int[] longestFirst, int strips) {
@@ -128,21 +128,22 @@ final class Part {
     }
 
     /**
-     * Longest cable that can lie here, in metres; proved. By area a route is at most A/s − s long, one that comes back A/s.
+     * Longest cable that can lie here, in metres; proved. By area a route is at most A/s − s long, also one that comes back,
+     * as its two ends keep the spacing from each other.
      * Turns cost length: T turns make T + 1 runs, at most z = ⌈(T + 1)/2⌉ of each direction; z strips of the spacing's width
      * along the rows and z across them cover at most the z·k longest rows and z·k of every other row, and the same by
      * columns (derived). The longest over all z, each less the rounding of its turns, is the bound.
      */
-    static double capacityMetres(RouteSite site, Lattice lattice, double area, boolean returns) {
+    static double capacityMetres(RouteSite site, Lattice lattice, double area) {
         int k = site.spacingPitches();
         double spacing = site.minSpacing / site.pitch;
-        double most = returns ? area / spacing : area / spacing - spacing;
+        double most = area / spacing - spacing;
         int[] rows = widened(lattice, k, false);
         int[] columns = widened(lattice, k, true);
         double best = 0;
         for (int z = 1; z * k <= Math.max(rows.length, columns.length) + k; z++) {
-            double reached = Math.min(covered(rows, z * k), covered(columns, z * k)) / k - (returns ? 0 : k);
-            double rounding = CORNER * site.bendRadius * (returns ? 2 * z : 2 * z - 2);
+            double reached = Math.min(covered(rows, z * k), covered(columns, z * k)) / k - k;
+            double rounding = CORNER * site.bendRadius * (2 * z - 2);
             best = Math.max(best, Math.min(most, reached) * site.pitch - rounding);
         }
         return best;

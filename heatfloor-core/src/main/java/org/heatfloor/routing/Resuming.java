@@ -198,7 +198,7 @@ final class Resuming {
             return stretch.metres();
         }
         double area = rest.unionOfSquares(part.spacing);
-        return stretch.metresToTip(site) + Part.capacityMetres(site, rest, area, false);
+        return stretch.metresToTip(site) + Part.capacityMetres(site, rest, area);
     }
 
     /** Whether a cold lead comes to one of the junctions. */
@@ -269,7 +269,7 @@ final class Resuming {
                 .avoiding(floor.others.stream().map(CableRoute::line).toList());
         double capacity = 0;
         for (int p = 0; p < router.parts(); p++) {
-            capacity = Math.max(capacity, Si.in("capacity", router.capacity(p, cable.conductors()), Units.METRE));
+            capacity = Math.max(capacity, Si.in("capacity", router.capacity(p), Units.METRE));
         }
         List<Finding> help = new Help(site, cable).list(capacity);
         if (targetMetres > capacity) {

@@ -201,11 +201,10 @@ public final class Router {
      * The longest cable that can lie in a part, proved.
      *
      * @param part number of the part
-     * @param conductors 1 for a cable that comes back, 2 for one that ends anywhere
      * @return the bound
      */
-    public Quantity<Length> capacity(int part, int conductors) {
-        return Amounts.metres(Part.capacityMetres(site, parts.get(part), areas[part], conductors == 1));
+    public Quantity<Length> capacity(int part) {
+        return Amounts.metres(Part.capacityMetres(site, parts.get(part), areas[part]));
     }
 
     /**
@@ -240,7 +239,7 @@ public final class Router {
         double lead = Si.in("cold lead", cable.coldLead(), Units.METRE) - site.riser;
         LeadWays leads = leadWays(Math.max(0, lead - site.jointLength - site.bendRadius));
         Part part = new Part(site, frame, parts.get(number), areas[number], leads, lead);
-        double capacity = part.capacityMetres(cable.returns());
+        double capacity = part.capacityMetres();
         if (length > capacity) {
             return new RouteOutcome.TooLong(Amounts.metres(capacity), Amounts.metres(length - capacity));
         }
@@ -260,18 +259,17 @@ public final class Router {
      * cable with a free end may end in a place only one run wide, and be a little longer than this.
      *
      * @param part number of the part
-     * @param conductors 1 for a cable that comes back, 2 for one that ends anywhere
-     * @return the bound; at most {@link #capacity(int, int)}
+     * @return the bound; at most {@link #capacity(int)}
      */
-    public Quantity<Length> rowCapacity(int part, int conductors) {
+    public Quantity<Length> rowCapacity(int part) {
         Lattice rows = parts.get(part).wideEnough(site.spacingPitches());
         double area = Math.min(areas[part], rows.unionOfSquares(site.minSpacing / site.pitch));
-        return Amounts.metres(Part.capacityMetres(site, rows, area, conductors == 1));
+        return Amounts.metres(Part.capacityMetres(site, rows, area));
     }
 
     /**
      * The greatest total length of several cables in a part, proved: the area over the spacing, less one spacing for each
-     * cable that ends anywhere.
+     * cable.
      *
      * @param part number of the part
      * @param cables the cables

@@ -12,13 +12,23 @@ final class Search {
     /** Starting patterns tried on the same lines. */
     private static final int SAME_GRID = 3;
     /** The share of the patterns that each round of annealing takes on, and how much longer it is. */
-    private static final int[] ROUNDS = {1, 4, 10};
+    private static final int[] ROUNDS = {1, 3, 10};
 
-    private static final int[] LONGER = {1, 3, 7};
+    private static final int[] LONGER = {1, 3, 10};
+    /** Temperature at which each round begins, in turns; every second pattern of the first begins one hotter. */
+    private static final double[] HOT = {2, 2, 3};
+
+    private static final double COLD = 0.15;
     /** Routes brought to the exact length and compared. */
     private static final int FINISHED = 16;
     /** Price of a pitch of length too much or too little while annealing, in turns. */
     private static final double PRICE = 0.35;
+    /** The same where the room is nearly full. */
+    private static final double TIGHT_PRICE = 1;
+    /** Shares of the capacity from which the densest lines are tried as well, and from which only they can be enough. */
+    private static final double FULL = 0.85;
+
+    private static final double TIGHT = 0.9;
     /** Length too much that trimming takes care of, in pitches. */
     private static final double SLACK = 8;
 
@@ -27,6 +37,7 @@ final class Search {
     private final double lengthMetres;
     private final Effort effort;
     private final SplittableRandom random;
+    private double price = PRICE;
     private double longest;
 
     Search(Part part, boolean returns, double lengthMetres, Effort effort, long seed) {
@@ -44,9 +55,19 @@ final class Search {
     /** The best exact route found, or null. */
     @Nullable
     Candidate run() {
-        Candidate best = improved(starts(0.74, 1.2, 0.95), effort.starts, effort.steps);
-        // A tight room leaves few patterns near the even spacing: then the densest lines are tried, and longer.
-        return best != null ? best : improved(starts(0.5, 1.45, 0.7), 2 * effort.starts, 3 * effort.steps);
+        double capacity = part.capacityMetres();
+        List<Walk> starts = starts(0.74, 1.2, 0.95);
+        if (lengthMetres > FULL * capacity) {
+            starts.addAll(densest());
+        }
+        Candidate best = improved(starts, effort.starts, effort.steps);
+        if (best != null) {
+            return best;
+        }
+        // Few patterns were near the even spacing, or none is long enough: others are tried, and longer.
+        boolean tight = lengthMetres > TIGHT * capacity;
+        price = tight ? TIGHT_PRICE : PRICE;
+        return improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 3 * effort.steps);
     }
 
     /** The most promising patterns are annealed in three rounds, fewer and longer each time. */
@@ -61,7 +82,8 @@ final class Search {
         for (int round = 0; round < ROUNDS.length; round++) {
             int going = Math.min(chosen.size(), most / ROUNDS[round]);
             for (int n = 0; n < going && !Thread.currentThread().isInterrupted(); n++) {
-                chosen.get(n).anneal(steps * LONGER[round], random.split(), 2.0, 0.15);
+                double hot = HOT[round] + (round == 0 ? n % 2 : 0);
+                chosen.get(n).anneal(steps * LONGER[round], random.split(), hot, COLD);
             }
             chosen.sort(Comparator.comparingDouble(Walk::cost));
         }
@@ -87,12 +109,13 @@ final class Search {
         }
         LatticePath path =
                 LatticePath.of(part.lattice, part.site.spacingPitches(), part.site.leastRun(), open.grid, open.nodes());
+        Candidate made = Candidate.of(part, path, returns, lengthMetres, random);
         longest = Math.max(
                 longest,
                 path.length() * part.site.pitch
                         - part.site.jointLength * (returns ? 2 : 1)
                         - Part.CORNER * part.site.bendRadius * path.turns());
-        return Candidate.of(part, path, returns, lengthMetres, random);
+        return made;
     }
 
     /** A figure without the last digits, so that the same room in other units gives the same route. */
@@ -156,13 +179,29 @@ final class Search {
         return walks;
     }
 
+    /** Loops on the densest lines, for a room that the cable nearly fills. */
+    private List<Walk> densest() {
+        Lattice lattice = part.lattice;
+        int least = part.leastGap();
+        List<int[]> rows =
+                LineSets.dense(lattice.firstRow(), lattice.lastRow(), least, LineSets.boundaries(lattice, false));
+        List<Walk> walks = new ArrayList<>();
+        for (int[] xs : LineSets.dense(
+                lattice.firstColumn(), lattice.lastColumn(), least, LineSets.boundaries(lattice, true))) {
+            for (int[] ys : rows) {
+                loops(new CoarseGrid(lattice, xs, ys), walks, target());
+            }
+        }
+        return walks;
+    }
+
     private void loops(CoarseGrid grid, List<Walk> walks, double target) {
         boolean[] mayStart = mayStart(grid);
         double rounding = steady(Part.CORNER * part.site.bendRadius / part.site.pitch);
         for (int offsets = 0; offsets < 4; offsets++) {
             for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
                 Walk walk = new Walk(grid, used, mayStart);
-                walk.aim(target, rounding, SLACK, PRICE);
+                walk.aim(target, rounding, SLACK, price);
                 if (walk.length > 0 && gate(walk, mayStart)) {
                     walk.fill();
                     walks.add(walk);
@@ -212,7 +251,7 @@ final class Search {
             return false;
         }
         double rounding = steady(Part.CORNER * part.site.bendRadius / part.site.pitch);
-        walk.aim(target(walk, bestNode, bestBit), rounding, SLACK, PRICE);
+        walk.aim(target(walk, bestNode, bestBit), rounding, SLACK, price);
         if (returns) {
             walk.lock(bestNode, walk.grid.step(bestNode, bestBit));
         } else {

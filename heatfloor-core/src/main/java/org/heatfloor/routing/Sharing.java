@@ -53,8 +53,7 @@ final class Sharing {
     /** Greatest total length of cables, the same for every division; proved. */
     static double capacityMetres(Router router, int part, List<CableToLay> cables) {
         double spacing = router.site.minSpacing / router.site.pitch;
-        long open = cables.stream().filter(c -> !c.returns()).count();
-        return Math.max(0, router.areas[part] / spacing - open * spacing) * router.site.pitch;
+        return Math.max(0, router.areas[part] / spacing - cables.size() * spacing) * router.site.pitch;
     }
 
     /** The first cable inside a zone, the second on the rest. */
@@ -207,7 +206,7 @@ final class Sharing {
                     ways.onTrack(w -> lane.holds(w) && w.lengthMetres() <= most),
                     lead,
                     lane.nearerOffsetMetres());
-            if (!own.reached() || own.capacityMetres(cables.get(i).returns()) < lengths[i]) {
+            if (!own.reached() || own.capacityMetres() < lengths[i]) {
                 return Optional.empty();
             }
             parts.add(own);
@@ -263,7 +262,7 @@ final class Sharing {
                         parts.get(i),
                         cable,
                         best,
-                        parts.get(i).capacityMetres(cable.returns()),
+                        parts.get(i).capacityMetres(),
                         lane.offsetMetres(),
                         lane.nearerOffsetMetres());
                 out.add(route.ofShare(shared));

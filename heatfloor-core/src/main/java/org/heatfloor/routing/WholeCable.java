@@ -74,7 +74,7 @@ final class WholeCable {
                 Amounts.metres(resting.laidMetres),
                 resting.turns,
                 Amounts.metres(part.evenSpacingMetres(length())),
-                Amounts.metres(part.capacityMetres(cable.returns())),
+                Amounts.metres(part.capacityMetres()),
                 Amounts.of(part.area * site.pitch * site.pitch, Units.SQUARE_METRE),
                 Amounts.of(resting.coldShare, Units.ONE),
                 Amounts.metres(resting.farthestMetres),

@@ -60,9 +60,7 @@ final class RingChecks {
     }
 
     private static boolean meet(double[] a, double[] b, double[] c, double[] d) {
-        return boxes(a, b, c, d, 0)
-                && side(a, b, c) * side(a, b, d) <= 0
-                && side(c, d, a) * side(c, d, b) <= 0;
+        return boxes(a, b, c, d, 0) && side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0;
     }
 
     private static boolean boxes(double[] a, double[] b, double[] c, double[] d, double slack) {

@@ -120,11 +120,11 @@ class DiagnosisTest {
         }
     }
 
-    private static TestLimits plain() {
+    static TestLimits plain() {
         return FaultCases.limits("CuNi44");
     }
 
-    private static MeterTest good(TestStage stage) {
+    static MeterTest good(TestStage stage) {
         return MeterTest.at(stage, Amounts.celsius(20))
                 .withConductor(Reading.of(Amounts.ohms(152.7)))
                 .withInsulation(Reading.above(Amounts.of(999, Units.MEGAOHM)));
@@ -213,7 +213,7 @@ class DiagnosisTest {
                         .toList());
     }
 
-    private static Reading sensorAt20() {
+    static Reading sensorAt20() {
         return Reading.of(plain().sensorCurve().orElseThrow().resistanceAt(Amounts.celsius(20)));
     }
 
@@ -364,6 +364,8 @@ class DiagnosisTest {
         MeterTest again = fixed.withConductor(Reading.of(Amounts.ohms(inside)));
         assertThat(mayBeCovered(first, fixed)).isFalse();
         assertThat(mayBeCovered(first, fixed, again)).isTrue();
+        // The same failed reading twice is no repeated test that passed.
+        assertThat(mayBeCovered(first, fixed, fixed)).isFalse();
         assertThat(mayBeCovered(first, fixed, MeterTest.at(TestStage.FIXED_ON_MEMBRANE, Amounts.celsius(20))))
                 .isFalse();
         MeterTest nicked =
@@ -371,7 +373,7 @@ class DiagnosisTest {
         assertThat(mayBeCovered(first, nicked, again)).isFalse();
     }
 
-    private static boolean mayBeCovered(MeterTest... tests) {
+    static boolean mayBeCovered(MeterTest... tests) {
         return TestSeries.of(FaultCases.cable(), plain(), List.of(tests)).mayBeCovered();
     }
 

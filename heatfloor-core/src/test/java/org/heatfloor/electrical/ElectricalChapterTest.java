@@ -188,8 +188,35 @@ class ElectricalChapterTest {
                     .text();
             assertThat(chapter).contains(source.substring("NEC 2011, ".length()) + " | – | – |");
         }
+        everyClauseOfTheMapIsARule();
         assertThat(Alloy.all()).hasSize(11);
         assertThat(chapter).contains("`Alloy` has eleven");
+    }
+
+    /** Each cell of the chapter's table of editions stands in a rule of its edition. */
+    private void everyClauseOfTheMapIsARule() {
+        String[] editions = {"NEC 2011", "NEC 2020", "NEC 2023"};
+        int cells = 0;
+        for (String line : chapter.substring(chapter.indexOf("| topic | NEC 2011"))
+                .lines()
+                .skip(2)
+                .toList()) {
+            if (!line.startsWith("|")) {
+                break;
+            }
+            String[] row = line.split(" *\\| *");
+            for (int i = 0; i < 3; i++) {
+                String cell = row[i + 2];
+                if (cell.equals("–") || cell.equals("may leave")) {
+                    continue;
+                }
+                assertThat(ElectricalCode.of(editions[i]).rules().values())
+                        .as("%s: %s", editions[i], line)
+                        .anySatisfy(rule -> assertThat(rule.source().text()).contains(cell));
+                cells++;
+            }
+        }
+        assertThat(cells).isGreaterThan(40);
     }
 
     @Test
@@ -204,6 +231,22 @@ class ElectricalChapterTest {
                 "%d faulty series, %d of them within the detectable range: %d in their class",
                 tally.cases(), tally.detectable(), tally.named());
         prints("Beyond that range: %d in a wrong class", tally.wrong().size());
+    }
+
+    @Test
+    void displaysAreAsPrinted() {
+        prints("Of %d good cables", MeterDisplayTest.CABLES);
+        for (double ohms : new double[] {4, 7.2, 14.4, 40}) {
+            HeatingCable cable = MeterDisplayTest.ofOhms(ohms);
+            SimulatedFault none = new SimulatedFault.None();
+            TestLimits share = FaultCases.limits("CuNi44");
+            TestLimits digits = MeterDisplayTest.withDisplay(cable);
+            prints(
+                    "| %.1f Ω | %d | %d |",
+                    ohms,
+                    MeterDisplayTest.not(CableFault.NONE, none, cable, share),
+                    MeterDisplayTest.not(CableFault.NONE, none, cable, digits));
+        }
     }
 
     @Test

@@ -201,16 +201,8 @@ class ElectricalProperties {
                 supply.installation(),
                 supply.ambient().map(t -> Amounts.of(Given.in(t, Units.FAHRENHEIT), Units.FAHRENHEIT)),
                 supply.groupedCircuits());
-        List<HeatingCable> customary = cables.stream()
-                .map(c -> new HeatingCable(
-                        c.name(),
-                        c.conductors(),
-                        Amounts.feet(Given.in(c.length(), Units.FOOT)),
-                        Amounts.of(Given.in(c.power(), Units.KILOWATT), Units.KILOWATT),
-                        c.voltage(),
-                        Amounts.inches(Given.in(c.diameter(), Units.INCH)),
-                        Amounts.feet(Given.in(c.coldLead(), Units.FOOT))))
-                .toList();
+        List<HeatingCable> customary =
+                cables.stream().map(ElectricalProperties::inFeet).toList();
         CircuitDesign one = CircuitDesign.of(supply, cables);
         CircuitDesign other = CircuitDesign.of(same, customary);
         assertThat(verdicts(other)).isEqualTo(verdicts(one));
@@ -218,6 +210,48 @@ class ElectricalProperties {
                 .containsExactlyElementsOf(one.circuits().stream()
                         .map(c -> c.protectiveDevice().map(ElectricalProperties::amperes))
                         .toList());
+    }
+
+    /** On the very limit, where the last digit of a conversion would turn the verdict. */
+    @Property(tries = TRIES)
+    void unitsLeaveVerdictsOnTheLimitUnchanged(
+            @ForAll @DoubleRange(min = 1, max = 30) double metres,
+            @ForAll @DoubleRange(min = 1, max = 15) double load) {
+        // 54 W/m in concrete (NEC 2011) and 5 % of the voltage (IEC 60364).
+        HeatingCable hot = Cables.twin("hot", metres, 54 * metres, 240);
+        Supply nec = Cables.supply("NEC 2011", 240, 5, "4 AWG");
+        assertThat(verdicts(CircuitDesign.of(nec, List.of(inFeet(hot)))))
+                .isEqualTo(verdicts(CircuitDesign.of(nec, List.of(hot))));
+        Supply iec = Cables.supply("IEC 60364", 230, 11.5 * 2.5 / (2 * 0.0225 * load), "2.5 mm²");
+        Supply feet = Supply.of(
+                iec.voltage(),
+                iec.code(),
+                Amounts.feet(Given.in(iec.feederLength(), Units.FOOT)),
+                ConductorSize.of(iec.conductor().crossSection()));
+        HeatingCable far = Cables.twin("far", 400, load * 230, 230);
+        assertThat(verdicts(CircuitDesign.of(feet, List.of(inFeet(far)))))
+                .isEqualTo(verdicts(CircuitDesign.of(iec, List.of(far))));
+        double capacitance = 9e-3 / (2 * Math.PI * 50 * 400 * 230);
+        assertThat(LeakageBudget.of(
+                                iec, List.of(inFeet(far)), Amounts.of(capacitance * 1e12, Units.PICOFARAD_PER_METRE))
+                        .findings()
+                        .get(0)
+                        .severity())
+                .isEqualTo(LeakageBudget.of(iec, List.of(far), Amounts.of(capacitance, Units.FARAD_PER_METRE))
+                        .findings()
+                        .get(0)
+                        .severity());
+    }
+
+    private static HeatingCable inFeet(HeatingCable c) {
+        return new HeatingCable(
+                c.name(),
+                c.conductors(),
+                Amounts.feet(Given.in(c.length(), Units.FOOT)),
+                Amounts.of(Given.in(c.power(), Units.KILOWATT), Units.KILOWATT),
+                c.voltage(),
+                Amounts.inches(Given.in(c.diameter(), Units.INCH)),
+                Amounts.feet(Given.in(c.coldLead(), Units.FOOT)));
     }
 
     private static List<String> verdicts(CircuitDesign design) {
@@ -233,14 +267,7 @@ class ElectricalProperties {
             @ForAll @DoubleRange(min = 0.05, max = 1) double fraction) {
         TestLimits limits = FaultCases.limits(FaultCases.CORES.get(core));
         HeatingCable cable = FaultCases.cable();
-        HeatingCable customary = new HeatingCable(
-                cable.name(),
-                cable.conductors(),
-                Amounts.feet(Given.in(cable.length(), Units.FOOT)),
-                Amounts.of(Given.in(cable.power(), Units.KILOWATT), Units.KILOWATT),
-                cable.voltage(),
-                Amounts.inches(Given.in(cable.diameter(), Units.INCH)),
-                Amounts.feet(Given.in(cable.coldLead(), Units.FOOT)));
+        HeatingCable customary = inFeet(cable);
         List<MeterTest> tests = MeterSimulator.tests(
                 cable, limits, new SimulatedFault.Shorted(TestStage.FIXED_ON_MEMBRANE, fraction), seed);
         List<MeterTest> other = tests.stream()

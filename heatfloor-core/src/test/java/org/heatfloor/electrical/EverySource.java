@@ -61,7 +61,19 @@ final class EverySource {
         all.addAll(CircuitDesign.of(usual, many).findings());
         ControlDevice small = new ControlDevice("small", Amounts.amperes(1), Amounts.volts(100), false);
         ControlDevice large = new ControlDevice("large", Amounts.amperes(40), Amounts.volts(400), true);
+        ControlDevice barely = new ControlDevice("barely", Amounts.amperes(6), Amounts.volts(400), true);
+        all.addAll(CircuitDesign.of(usual, List.of(Cables.twin("near", 200, 5.9 * volts, volts)), barely)
+                .findings());
+        all.addAll(CircuitDesign.of(usual, List.of(cable, cable), small).findings());
         ConductorSize lead = ConductorSize.of(code.isNec() ? "14 AWG" : "1 mm²");
+        all.addAll(CircuitDesign.of(
+                        usual,
+                        List.of(cable),
+                        InstallationDetails.builder()
+                                .coldLeadConductor(ConductorSize.of("1 mm²"))
+                                .box(Amounts.of(20, Units.CUBIC_INCH), false)
+                                .build())
+                .findings());
         for (RoomUse use : RoomUse.values()) {
             for (Embedding embedding : Embedding.values()) {
                 for (boolean bad : new boolean[] {true, false}) {

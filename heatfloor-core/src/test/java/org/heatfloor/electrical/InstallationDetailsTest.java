@@ -161,6 +161,8 @@ class InstallationDetailsTest {
                 .hasMessageContaining("screen resistance per length");
         assertThatThrownBy(() -> new CableScreen(false, Optional.of(Amounts.of(1, Units.OHM_PER_METRE))))
                 .hasMessageContaining("without a screen");
+        assertThatThrownBy(() -> details().coldLeadConductor(ConductorSize.of("16 mm²")))
+                .hasMessageContaining("cold lead conductor: 16 mm² was given");
         assertThatThrownBy(() -> details().runSpacing(millimetres(0))).hasMessageContaining("run spacing");
         assertThatThrownBy(() -> details().heatedArea(Amounts.squareMetres(-1))).hasMessageContaining("heated area");
         assertThatThrownBy(() -> details().box(Amounts.of(0, Units.CUBIC_INCH), true))

@@ -69,6 +69,9 @@ class SourcesTest {
             additional protection by a residual current device
             carries the circuit
             is overloaded
+            is rated too low for a means of disconnection
+            switches 1 A of heating
+            may open the
             is not rated for the supply voltage
             does not serve as the means of disconnection
             licensed electrician
@@ -99,6 +102,7 @@ class SourcesTest {
             the contents fit the box
             the contents need
             are lost in the cold lead
+            the fill of the box is not judged
             not judged, because not given
             never joined in series
             different rated voltages

@@ -42,7 +42,7 @@ class ReplannerProperties {
     }
 
     private static CableRoute plan(TestSite site, double share, boolean returns) {
-        return ((RouteOutcome.Laid) site.route(share * site.capacity(returns), returns)).route();
+        return ((RouteOutcome.Laid) site.route(share * site.capacity(), returns)).route();
     }
 
     private static double metres(Quantity<Length> length) {

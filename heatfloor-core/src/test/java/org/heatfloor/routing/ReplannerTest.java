@@ -25,7 +25,7 @@ class ReplannerTest {
     private static final TestSite SITE = new TestSite(2000, 1800, 34, 3, 2, 300);
 
     private static CableRoute plan(double share, boolean returns) {
-        return ((RouteOutcome.Laid) SITE.route(share * SITE.capacity(returns), returns)).route();
+        return ((RouteOutcome.Laid) SITE.route(share * SITE.capacity(), returns)).route();
     }
 
     private static double metres(Quantity<Length> length) {
@@ -138,7 +138,7 @@ class ReplannerTest {
     void aCableTooLongForTheFloorIsProvedSo() {
         CableRoute plan = plan(0.7, false);
         LaidPart laid = LaidPart.upTo(plan, Amounts.metres(5));
-        double capacity = SITE.capacity(false);
+        double capacity = SITE.capacity();
 
         Resumption answer = Replanner.of(SITE.site()).resume(laid, Amounts.metres(capacity - 5 + 0.4), Effort.QUICK, 1);
 
@@ -171,7 +171,7 @@ class ReplannerTest {
     void anInterruptedSearchAnswersAtOnce() {
         CableRoute plan = plan(0.7, false);
         LaidPart laid = LaidPart.upTo(plan, Amounts.metres(5));
-        Quantity<Length> tooMuchToFindEasily = Amounts.metres(0.98 * SITE.capacity(false) - 5);
+        Quantity<Length> tooMuchToFindEasily = Amounts.metres(0.98 * SITE.capacity() - 5);
         Thread.currentThread().interrupt();
 
         Resumption answer;

@@ -35,7 +35,7 @@ class RouterProperties {
             @ForAll("sites") TestSite site,
             @ForAll @DoubleRange(min = 0.6, max = 0.85) @Scale(3) double share,
             @ForAll boolean returns) {
-        double metres = share * site.capacity(returns);
+        double metres = share * site.capacity();
 
         RouteOutcome outcome = site.route(metres, returns);
 
@@ -51,7 +51,7 @@ class RouterProperties {
     @Property(tries = 15)
     void lengthBeyondTheBoundIsRefusedWithTheExcess(
             @ForAll("sites") TestSite site, @ForAll @DoubleRange(min = 1.001, max = 3) @Scale(3) double share) {
-        double capacity = site.capacity(false);
+        double capacity = site.capacity();
 
         RouteOutcome outcome = site.route(share * capacity, false);
 
@@ -62,19 +62,19 @@ class RouterProperties {
 
     @Property(tries = 15)
     void liftingAKeepOutNeverLowersTheCapacity(@ForAll("sites") TestSite site) {
-        assertThat(site.withoutKeepOuts().capacity(false)).isGreaterThanOrEqualTo(site.capacity(false) - 1e-9);
+        assertThat(site.withoutKeepOuts().capacity()).isGreaterThanOrEqualTo(site.capacity() - 1e-9);
     }
 
     @Property(tries = 15)
     void mirrorAndQuarterTurnLeaveTheCapacityAsItIs(@ForAll("sites") TestSite site) {
-        assertThat(site.mirrored().capacity(false)).isEqualTo(site.capacity(false), within(1e-6));
-        assertThat(site.turned().capacity(true)).isEqualTo(site.capacity(true), within(1e-6));
+        assertThat(site.mirrored().capacity()).isEqualTo(site.capacity(), within(1e-6));
+        assertThat(site.turned().capacity()).isEqualTo(site.capacity(), within(1e-6));
     }
 
     @Property(tries = 8)
     void aLongerCableNeverLiesWider(
             @ForAll("sites") TestSite site, @ForAll @DoubleRange(min = 0.6, max = 0.8) @Scale(3) double share) {
-        double capacity = site.capacity(false);
+        double capacity = site.capacity();
         CableRoute shorter = ((RouteOutcome.Laid) site.route(share * capacity, false)).route();
         CableRoute longer = ((RouteOutcome.Laid) site.route((share + 0.08) * capacity, false)).route();
 
@@ -84,7 +84,7 @@ class RouterProperties {
 
     @Property(tries = 6)
     void theSameSeedGivesTheSameRoute(@ForAll("sites") TestSite site) {
-        double metres = 0.75 * site.capacity(false);
+        double metres = 0.75 * site.capacity();
 
         CableRoute once = ((RouteOutcome.Laid) site.route(metres, false)).route();
         CableRoute again = ((RouteOutcome.Laid) site.route(metres, false)).route();

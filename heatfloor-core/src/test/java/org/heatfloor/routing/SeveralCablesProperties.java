@@ -46,7 +46,7 @@ class SeveralCablesProperties {
 
     /** Cables that fill a share of the bound together, the first longer than the others by a factor. */
     static List<CableToLay> cables(TestSite site, int count, double share, double first, boolean returns) {
-        double total = share * site.capacity(returns);
+        double total = share * site.capacity();
         List<CableToLay> out = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             out.add(cable(i, total * (i == 0 ? first : 1) / (count - 1 + first), returns));
@@ -168,7 +168,7 @@ class SeveralCablesProperties {
     @Property(tries = 12, shrinking = ShrinkingMode.OFF)
     void aRouteWithReserveIsExactPassesTheCheckAndItsReserveIsRoom(
             @ForAll("sites") TestSite site, @ForAll @DoubleRange(min = 0.6, max = 0.85) @Scale(3) double share) {
-        double metres = share * site.capacity(false);
+        double metres = share * site.capacity();
         CableToLay cable = cable(0, metres, false);
         Router router = site.router();
 

@@ -150,8 +150,8 @@ record TestSite(int width, int depth, int pitch, int spacing, int keepOuts, int 
                 Amounts.millimetres(100));
     }
 
-    double capacity(boolean returns) {
-        return Si.in("capacity", Router.of(site()).capacity(0, returns ? 1 : 2), Units.METRE);
+    double capacity() {
+        return Si.in("capacity", Router.of(site()).capacity(0), Units.METRE);
     }
 
     RouteOutcome route(double metres, boolean returns) {

@@ -20,7 +20,7 @@ class TurnBoundTest {
      */
     @Test
     void aPlainRoomByHand() {
-        double capacity = new TestSite(1200, 1400, 28, 3, 0, 0).capacity(false);
+        double capacity = new TestSite(1200, 1400, 28, 3, 0, 0).capacity();
 
         assertThat(capacity).isEqualTo((2009.0 / 3 - 3) * 0.028 - 26 * 0.014 * (2 - Math.PI / 2), within(1e-9));
         assertThat(capacity).isEqualTo(18.510, within(0.0005));
@@ -37,7 +37,7 @@ class TurnBoundTest {
     @Test
     void aRouteNeverTurnsLessThanItsBound() {
         TestSite room = new TestSite(1500, 1700, 30, 3, 2, 100);
-        double metres = 0.7 * room.capacity(false);
+        double metres = 0.7 * room.capacity();
 
         CableRoute route = ((RouteOutcome.Laid) room.route(metres, false)).route();
 

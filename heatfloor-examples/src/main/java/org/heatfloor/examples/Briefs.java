@@ -36,7 +36,8 @@ final class Briefs {
                         cable.cableHeight(),
                         cable.floorSensor()))
                 .catalogue(cable.catalogue())
-                .supply(file.supply());
+                .supply(file.supply())
+                .installation(file.installation());
         cable.lengthTolerance().ifPresent(brief::lengthTolerance);
         file.keepOuts().forEach(brief::keepOut);
         file.doors().forEach(brief::door);

@@ -16,11 +16,13 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
 import org.heatfloor.area.TradeLength;
+import org.heatfloor.electrical.CableScreen;
 import org.heatfloor.electrical.ConductorSize;
 import org.heatfloor.electrical.ElectricalCode;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.quantity.Amounts;
+import org.heatfloor.quantity.LinearResistance;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
@@ -75,14 +77,33 @@ final class CableReader {
         Optional<Quantity<ElectricPotential>> voltage = s.quantity("voltage", Bounds.of(Units.VOLT, 1, 1_000));
         Optional<Quantity<Length>> diameter = s.quantity("diameter", Bounds.of(Units.MILLIMETRE, 0.5, 30));
         Optional<Quantity<Length>> coldLead = s.quantity("coldLead", Bounds.of(Units.METRE, 0.1, 100));
-        return s.build(() -> new HeatingCable(
-                name.orElseThrow(),
-                conductors.orElseThrow(),
-                length.orElseThrow(),
-                power.orElseThrow(),
-                voltage.orElseThrow(),
-                diameter.orElseThrow(),
-                coldLead.orElseThrow()));
+        Optional<CableScreen> screen = screen(s);
+        return s.build(() -> {
+            HeatingCable made = new HeatingCable(
+                    name.orElseThrow(),
+                    conductors.orElseThrow(),
+                    length.orElseThrow(),
+                    power.orElseThrow(),
+                    voltage.orElseThrow(),
+                    diameter.orElseThrow(),
+                    coldLead.orElseThrow());
+            return screen.map(made::withScreen).orElse(made);
+        });
+    }
+
+    /** The screen, where the file says of one, or that there is none. */
+    private static Optional<CableScreen> screen(Section s) {
+        boolean screened = s.flag("screen", true);
+        Optional<Quantity<LinearResistance>> resistance =
+                s.quantityIfGiven("screenResistance", Bounds.of(Units.OHM_PER_METRE, 0.0001, 10));
+        if (!screened && s.has("screenResistance")) {
+            s.fault("screenResistance", "a resistance of the screen", "a resistance for a cable with a screen only");
+        }
+        return resistance
+                .map(CableScreen::of)
+                .or(() -> s.has("screen")
+                        ? Optional.of(screened ? CableScreen.UNMEASURED : CableScreen.NONE)
+                        : Optional.empty());
     }
 
     static Optional<Supply> supply(Section s) {
@@ -94,11 +115,15 @@ final class CableReader {
         Optional<String> installation =
                 code.isPresent() ? s.choiceIfGiven("installation", methods) : s.absent("installation");
         Optional<Quantity<Temperature>> ambient = s.quantityIfGiven("ambient", Bounds.of(Units.CELSIUS, -30, 80));
+        Optional<Integer> grouped = s.has("groupedCircuits")
+                ? s.integer("groupedCircuits", 1, 20, "a whole number from 1 to 20")
+                : s.absent("groupedCircuits");
         return s.build(() -> {
             Supply base =
                     Supply.of(voltage.orElseThrow(), code.orElseThrow(), feeder.orElseThrow(), conductor.orElseThrow());
             Supply placed = installation.map(base::withInstallation).orElse(base);
-            return ambient.map(placed::withAmbient).orElse(placed);
+            Supply warm = ambient.map(placed::withAmbient).orElse(placed);
+            return grouped.map(warm::withGroupedCircuits).orElse(warm);
         });
     }
 
@@ -108,25 +133,33 @@ final class CableReader {
 
     /** A size the library knows and the code has figures for. */
     private static Optional<ConductorSize> conductor(Section s, Optional<ElectricalCode> code) {
-        Optional<String> text = s.text("conductor", CONDUCTOR);
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        ConductorSize size;
-        try {
-            size = ConductorSize.of(text.get());
-        } catch (IllegalArgumentException e) {
-            s.fault("conductor", Fault.quoted(text.get()), CONDUCTOR + sizes(code));
-            return Optional.empty();
-        }
-        if (code.isPresent() && !code.get().conductorSizes().contains(size)) {
+        Optional<ConductorSize> size = size(s, "conductor", sizes(code));
+        if (size.isPresent() && code.isPresent() && !code.get().conductorSizes().contains(size.get())) {
             s.fault(
                     "conductor",
-                    Fault.quoted(text.get()),
+                    Fault.quoted(size.get().toString()),
                     "one of the sizes of " + code.get().name() + sizes(code));
             return Optional.empty();
         }
-        return Optional.of(size);
+        return size;
+    }
+
+    /** A size the library knows. */
+    static Optional<ConductorSize> size(Section s, String key) {
+        return size(s, key, "");
+    }
+
+    private static Optional<ConductorSize> size(Section s, String key, String further) {
+        Optional<String> text = s.text(key, CONDUCTOR);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(ConductorSize.of(text.get()));
+        } catch (IllegalArgumentException e) {
+            s.fault(key, Fault.quoted(text.get()), CONDUCTOR + further);
+            return Optional.empty();
+        }
     }
 
     private static String sizes(Optional<ElectricalCode> code) {

@@ -70,7 +70,7 @@ final class RandomRoomTable {
 
     private void measure(int number, RandomRoom room, RouterCase floor, Router router, int conductors)
             throws IOException {
-        double capacity = metres(router.capacity(0, conductors));
+        double capacity = metres(router.capacity(0));
         String variant = conductors == 2 ? "one-ended" : "two-ended";
         if (!(capacity > 0.2)) {
             remarks.add(variant + " " + room.name() + ": capacity " + capacity + " m");
@@ -81,7 +81,7 @@ final class RandomRoomTable {
             lay(number, room, floor, router, conductors, share * capacity, variant + ", " + column);
         }
         double longest = longest(room, floor, router, conductors, capacity);
-        double rows = Math.min(capacity, metres(router.rowCapacity(0, conductors)));
+        double rows = Math.min(capacity, metres(router.rowCapacity(0)));
         shareOfBound.add(longest / capacity);
         shareOfRows.add(longest / rows);
         if (longest < 0.94 * rows) {

@@ -123,7 +123,7 @@ public final class ReplanTable {
             RouterCase floor = room.routerCase();
             int conductors = 1 + number % 2;
             double share = 0.6 + 0.05 * (number % 7);
-            double capacity = metres(floor.router().capacity(0, conductors));
+            double capacity = metres(floor.router().capacity(0));
             if (capacity > 3) {
                 CableToLay cable = new CableToLay(
                         "X",

@@ -12,6 +12,7 @@ import org.heatfloor.area.PriorityZone;
 import org.heatfloor.area.Room;
 import org.heatfloor.area.TradeLength;
 import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.electrical.InstallationDetails;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.plan.HeatDetails;
@@ -36,6 +37,7 @@ import org.locationtech.jts.geom.Point;
  * @param angle the lattice's turn, where given
  * @param cable how cable is to be laid and what may be bought
  * @param supply the supply and its code
+ * @param installation what else is said of the electrical installation
  * @param buildUp the layers, where given
  * @param climate the temperatures around, where given
  * @param heat what more is known of the heat, where given
@@ -55,6 +57,7 @@ record RoomFile(
         Optional<Quantity<Angle>> angle,
         Cable cable,
         Supply supply,
+        InstallationDetails installation,
         Optional<BuildUp> buildUp,
         Optional<Climate> climate,
         Optional<HeatDetails> heat,

@@ -23,6 +23,7 @@ import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.PriorityZone;
 import org.heatfloor.area.Room;
 import org.heatfloor.area.TradeLength;
+import org.heatfloor.electrical.InstallationDetails;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.MembraneStock;
@@ -78,6 +79,8 @@ final class RoomFileReader {
         Optional<PlacedMembrane> membrane = top.section("membrane").flatMap(s -> membrane(s, unit));
         Optional<RoomFile.Cable> cable = top.section("cable").flatMap(s -> CableReader.cable(s, unit));
         Optional<Supply> supply = top.section("supply").flatMap(CableReader::supply);
+        Optional<InstallationDetails> installation =
+                top.sectionIfGiven("installation", InstallationReader::installation);
         Optional<BuildUp> buildUp = CoveringReader.buildUp(top);
         Optional<Climate> climate = top.sectionIfGiven("climate", CoveringReader::climate);
         Optional<HeatDetails> heat = top.sectionIfGiven("heat", s -> HeatReader.heat(s, unit));
@@ -108,6 +111,7 @@ final class RoomFileReader {
                 membrane.orElseThrow().angle(),
                 cable.orElseThrow(),
                 supply.orElseThrow(),
+                installation.orElse(InstallationDetails.NONE),
                 buildUp,
                 climate,
                 heat,

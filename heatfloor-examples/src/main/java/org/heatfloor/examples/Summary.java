@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import javax.measure.quantity.ElectricResistance;
+import org.heatfloor.electrical.Band;
 import org.heatfloor.electrical.Circuit;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.plan.Plan;
 import org.heatfloor.plan.PlannedCable;
+import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.MortarNeed;
@@ -23,6 +26,8 @@ final class Summary {
     static final int LINES = 24;
     static final int COLUMNS = 100;
     private static final int HEAD = 9;
+    private static final String SAFETY =
+            "a licensed electrician connects it; prove dead; no mains on the reel; never cover untested";
 
     private final Plan plan;
     private final List<Finding> findings;
@@ -81,7 +86,8 @@ final class Summary {
                                 + units.longLength(c.cable().length()) + ", "
                                 + UserUnits.written(c.cable().power(), Units.WATT, 0) + " at "
                                 + UserUnits.written(c.cable().voltage(), Units.VOLT, 0) + ", cold lead "
-                                + units.longLength(c.cable().coldLead())));
+                                + units.longLength(c.cable().coldLead()) + "; reads "
+                                + ohms(c.rating().resistance())));
         plan.takeOff().ifPresent(this::takeOff);
         plan.cables().forEach(this::laying);
         plan.circuits().forEach(this::circuit);
@@ -99,7 +105,16 @@ final class Summary {
                                 + " (" + fits.part() + ")");
             }
         }
+        if (!plan.circuits().isEmpty()) {
+            line("Safety", SAFETY);
+        }
         judgements();
+    }
+
+    /** What the meter shows of a sound core out of the box. */
+    private String ohms(Band<ElectricResistance> accepted) {
+        return UserUnits.written(accepted.low(), Units.OHM, 1) + " to "
+                + UserUnits.written(accepted.high(), Units.OHM, 1) + " at " + units.temperature(Amounts.celsius(20));
     }
 
     private void takeOff(TakeOff takeOff) {

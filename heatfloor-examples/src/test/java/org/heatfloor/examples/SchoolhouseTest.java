@@ -110,6 +110,18 @@ class SchoolhouseTest {
         assertThat(summary).allMatch(line -> line.length() <= Summary.COLUMNS);
     }
 
+    /** The installer's screen has the meter's figure and the safety words; 31.5 m of 11 W/m on 230 V: 152.7 Ω −5 %/+10 %. */
+    @Test
+    void theSummaryTellsWhatTheMeterShowsAndWhoConnects() {
+        String summary = String.join("\n", Schoolhouse.of("washroom").summary());
+        assertThat(summary)
+                .contains("reads 145 Ω to 167.9 Ω at 20 °C")
+                .contains("licensed electrician", "prove dead", "no mains on the reel", "never cover untested");
+        assertThat(String.join("\n", Schoolhouse.of("boot-room").summary())).contains("at 68 °F");
+        assertThat(String.join("\n", Schoolhouse.of("washroom-wrong-cable").summary()))
+                .doesNotContain("Safety");
+    }
+
     @Test
     void aRoomInFeetIsDrawnInFeetAndInches() {
         assertThat(Schoolhouse.of("boot-room").drawing())
