@@ -174,7 +174,7 @@ final class Refusal {
         Option longest = part.options().get(part.options().size() - 1);
         if (shortest.verdict() == Option.Verdict.TOO_LONG) {
             closerSpacing(shortest, out);
-            smallerClearance(part, shortest, out);
+            smallerClearance(part, out);
         } else if (longest.verdict() == Option.Verdict.TOO_SHORT) {
             out.add(Finding.of(
                     Severity.NOTE,
@@ -231,7 +231,7 @@ final class Refusal {
         return studs + (studs == 1 ? " stud" : " studs");
     }
 
-    private void smallerClearance(PartChoice part, Option shortest, List<Finding> out) {
+    private void smallerClearance(PartChoice part, List<Finding> out) {
         double now = options.fittingMetres(part.part())[1];
         List<String> gains = new ArrayList<>();
         for (int i = 0; i < brief.keepOuts.size(); i++) {

@@ -3,6 +3,7 @@ package org.heatfloor.routing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 
@@ -70,7 +71,7 @@ final class LineSets {
             return out;
         }
         for (int[] kept : List.of(new int[0], forced)) {
-            TreeSet<Integer> posts = posts(first, last, leastGap, kept);
+            NavigableSet<Integer> posts = posts(first, last, leastGap, kept);
             for (double place : new double[] {1, 0, 0.5}) {
                 int[] lines = between(posts, (from, to) -> packed(from, to, leastGap, place));
                 if (out.stream().noneMatch(l -> Arrays.equals(l, lines))) {
@@ -99,7 +100,7 @@ final class LineSets {
     }
 
     /** The first and the last line and those of the forced ones that keep the least gap. */
-    private static TreeSet<Integer> posts(int first, int last, int leastGap, int[] forced) {
+    private static NavigableSet<Integer> posts(int first, int last, int leastGap, int[] forced) {
         TreeSet<Integer> posts = new TreeSet<>(List.of(first, last));
         for (int line : forced) {
             Integer below = posts.floor(line);
@@ -111,7 +112,7 @@ final class LineSets {
         return posts;
     }
 
-    private static int[] between(TreeSet<Integer> posts, BiFunction<Integer, Integer, int[]> lay) {
+    private static int[] between(NavigableSet<Integer> posts, BiFunction<Integer, Integer, int[]> lay) {
         TreeSet<Integer> lines = new TreeSet<>();
         Integer from = null;
         for (int to : posts) {
