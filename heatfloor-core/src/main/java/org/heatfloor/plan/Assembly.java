@@ -105,7 +105,14 @@ final class Assembly {
         List<String> names = names(cables);
         RouteCheckReport report = check(routes, names);
         CircuitDesign circuits = CircuitDesign.of(brief.supply, named(cables, names), installation(routes));
-        Optional<HeatPlan> heat = HeatPlan.of(brief, routes, named(cables, names));
+        List<LineString> lines = routes.stream().map(CableRoute::line).toList();
+        List<LineString> leads =
+                routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
+        List<List<SensorPlace>> sensors = new ArrayList<>();
+        for (CableRoute route : routes) {
+            sensors.add(SensorPlaces.find(site, lines, leads, route.line(), route.evenSpacing(), 2));
+        }
+        Optional<HeatPlan> heat = HeatPlan.of(brief, routes, named(cables, names), sensors, heatable.heatableRegion());
         TakeOff takeOff = takeOff(routes);
         List<Finding> findings = new ArrayList<>(report.findings());
         findings.addAll(circuits.findings());
@@ -119,15 +126,11 @@ final class Assembly {
         takeOff.membraneCut()
                 .ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables, lines)));
         findings.addAll(FloorFindings.heatedForNothing(heatable, lines));
-        List<LineString> leads =
-                routes.stream().flatMap(r -> r.coldLeads().stream()).toList();
         LeadTracks.crowded(routes).ifPresent(findings::add);
         List<EndReserve> reserves = Reserves.of(router, routes, brief.lengthTolerance());
         findings.addAll(Reserves.findings(names, reserves, brief.lengthTolerance()));
         List<PlannedCable> planned = new ArrayList<>();
         for (int i = 0; i < routes.size(); i++) {
-            List<SensorPlace> sensors = SensorPlaces.find(
-                    site, lines, leads, lines.get(i), routes.get(i).evenSpacing(), 2);
             int number = i;
             planned.add(new PlannedCable(
                     names.get(i),
@@ -137,9 +140,9 @@ final class Assembly {
                     CableRating.of(cables.get(i), brief.supply.voltage()),
                     reserves.get(i),
                     heat.map(h -> h.cables().get(number)),
-                    sensors.stream().findFirst(),
-                    sensors.stream().skip(1).findFirst()));
-            routeFindings(names.get(i), routes.get(i), sensors.size(), findings);
+                    sensors.get(i).stream().findFirst(),
+                    sensors.get(i).stream().skip(1).findFirst()));
+            routeFindings(names.get(i), routes.get(i), sensors.get(i).size(), findings);
         }
         findings.addAll(SharedThermostat.of(circuits.circuits(), planned));
         findings.addAll(reasons.of(chosen, names));

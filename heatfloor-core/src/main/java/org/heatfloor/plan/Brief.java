@@ -51,6 +51,7 @@ public final class Brief {
     private final InstallationDetails installation;
     final Optional<BuildUp> buildUp;
     final Optional<Climate> climate;
+    final HeatDetails heat;
     final Optional<TileSpec> tile;
     final Optional<Bedding> bedding;
     final Optional<JointRule> jointRule;
@@ -72,6 +73,7 @@ public final class Brief {
         lattice = Optional.ofNullable(b.lattice);
         buildUp = Optional.ofNullable(b.buildUp);
         climate = Optional.ofNullable(b.climate);
+        heat = b.heat;
         tile = Optional.ofNullable(b.tile);
         bedding = Optional.ofNullable(b.bedding);
         jointRule = Optional.ofNullable(b.jointRule);
@@ -178,6 +180,7 @@ public final class Brief {
         private InstallationDetails installation = InstallationDetails.NONE;
         private @Nullable BuildUp buildUp;
         private @Nullable Climate climate;
+        private HeatDetails heat = HeatDetails.NONE;
         private @Nullable TileSpec tile;
         private @Nullable Bedding bedding;
         private @Nullable JointRule jointRule;
@@ -314,6 +317,17 @@ public final class Brief {
         public Builder heat(BuildUp layers, Climate conditions) {
             buildUp = Objects.requireNonNull(layers, "layers");
             climate = Objects.requireNonNull(conditions, "conditions");
+            return this;
+        }
+
+        /**
+         * What is known of the heat beyond layers and climate.
+         *
+         * @param details what is known
+         * @return this builder
+         */
+        public Builder heatDetails(HeatDetails details) {
+            heat = Objects.requireNonNull(details, "details");
             return this;
         }
 

@@ -2,33 +2,31 @@ package org.heatfloor.plan;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
-import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
 import org.heatfloor.quantity.HeatFlux;
+import org.heatfloor.thermal.SurfaceSummary;
 
 /**
- * Steady heat of one cable at full power. Fluxes and the section's temperatures are those of an endless regular row whose
- * spacing gives the cable's power over its heated area.
+ * Steady heat of one cable at full power. The surface is that of the field of the route as laid; fluxes, sheath and the
+ * three temperatures named so are those of an endless regular row whose spacing gives the cable's power over its heated area.
  *
  * @param heatedArea floor within half the even spacing of the cable
  * @param powerDensity power over the heated area
- * @param upward heat flux into the room
- * @param downward heat flux below
- * @param surfaceMean mean surface temperature
- * @param surfaceMax highest surface temperature, above a run
- * @param surfaceMin lowest surface temperature, midway between two runs
- * @param sheath temperature of the cable's sheath
- * @param heatOutput heat given off into the room
- * @param warmestAsLaid highest surface temperature of the whole-floor field of the route as laid
+ * @param asLaid surface of the floor this cable heats, as laid
+ * @param upward heat flux into the room of the regular row
+ * @param downward heat flux below of the regular row
+ * @param regularMean mean surface temperature of the regular row
+ * @param regularMax surface temperature above a run of the regular row
+ * @param regularMin surface temperature midway between two runs of the regular row
+ * @param sheath temperature of the cable's sheath in the regular row
  */
 public record CableHeat(
         Quantity<Area> heatedArea,
         Quantity<HeatFlux> powerDensity,
+        SurfaceSummary asLaid,
         Quantity<HeatFlux> upward,
         Quantity<HeatFlux> downward,
-        Quantity<Temperature> surfaceMean,
-        Quantity<Temperature> surfaceMax,
-        Quantity<Temperature> surfaceMin,
-        Quantity<Temperature> sheath,
-        Quantity<Power> heatOutput,
-        Quantity<Temperature> warmestAsLaid) {}
+        Quantity<Temperature> regularMean,
+        Quantity<Temperature> regularMax,
+        Quantity<Temperature> regularMin,
+        Quantity<Temperature> sheath) {}

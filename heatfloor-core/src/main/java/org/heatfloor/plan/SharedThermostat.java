@@ -38,7 +38,7 @@ final class SharedThermostat {
     /** Warmest place of the surface in °C, or, without temperatures, the heat per area in W/m²: one or the other for all. */
     private static double warmth(PlannedCable cable) {
         return cable.heat()
-                .map(heat -> Si.in("surface", heat.surfaceMax(), Units.CELSIUS))
+                .map(heat -> Si.in("surface", heat.asLaid().max(), Units.CELSIUS))
                 .orElseGet(() -> Si.in("power", cable.rating().power().nominal(), Units.WATT)
                         / (Si.in("length", cable.cable().length(), Units.METRE)
                                 * Si.in("spacing", cable.route().evenSpacing(), Units.METRE)));

@@ -2,10 +2,12 @@ package org.heatfloor.thermal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
+import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.ThermalInsulance;
@@ -20,6 +22,9 @@ import org.heatfloor.quantity.Units;
 public record BuildUp(List<Layer> layers, List<Quantity<ThermalInsulance>> contacts) {
 
     private static final int MOST_LAYERS = 60;
+    private static final double TOO_FAR = 3;
+    private static final double LEAST_USUAL = 0.02;
+    private static final double MOST_USUAL = 5;
 
     /**
      * Checks the stack.
@@ -173,6 +178,43 @@ public record BuildUp(List<Layer> layers, List<Quantity<ThermalInsulance>> conta
                                     : "No material of this name is known;" + " heat-up is reckoned with those of ")
                             + material.name() + "; temperatures at steady power do not depend on them.",
                     material.source()));
+        }
+        return List.copyOf(findings);
+    }
+
+    /**
+     * Conductivities far from what the table has for a layer of that name, as a wrong unit or a slip of the point makes them.
+     *
+     * @return one warning a layer that lies more than three times above or below the table's value, or, where the table does
+     *     not know the name, outside 0.02 to 5 W/(m·K)
+     */
+    public List<Finding> conductivityFindings() {
+        List<Finding> findings = new ArrayList<>();
+        for (Layer layer : layers) {
+            Optional<Material> known = Material.named(layer.name());
+            double given = Si.in("conductivity", layer.conductivity(), Units.WATT_PER_METRE_KELVIN);
+            double table = Si.in(
+                    "conductivity",
+                    known.map(Material::conductivity).orElse(layer.conductivity()),
+                    Units.WATT_PER_METRE_KELVIN);
+            double least = known.isPresent() ? table / TOO_FAR : LEAST_USUAL;
+            double most = known.isPresent() ? table * TOO_FAR : MOST_USUAL;
+            // The filled membrane takes its conductivity from the mortar in it.
+            boolean mixture = layer.heated() && given <= MOST_USUAL && given >= LEAST_USUAL;
+            if (mixture || (given >= least && given <= most)) {
+                continue;
+            }
+            findings.add(Finding.of(
+                    Severity.WARNING,
+                    layer.name(),
+                    HeatFindings.text(
+                            "Its conductivity of %.4g W/(m·K) is far from %s; see whether unit and decimal point are right.",
+                            given,
+                            known.map(m -> HeatFindings.text("the %.3g W/(m·K) of %s", table, m.name()))
+                                    .orElse("that of any building material")),
+                    layer.conductivity(),
+                    Amounts.wattsPerMetreKelvin(given > most ? most : least),
+                    known.map(Material::source).orElse(Source.commonPractice("conductivity of building materials"))));
         }
         return List.copyOf(findings);
     }

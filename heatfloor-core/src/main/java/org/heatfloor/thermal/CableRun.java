@@ -26,10 +26,16 @@ public final class CableRun {
      * @param path corners of the centre line, {@code {x, y}}, at least two
      * @param unit unit of the corners' numbers
      * @return the run
-     * @throws IllegalArgumentException if there are fewer than two corners or one is not a pair of finite numbers
+     * @throws IllegalArgumentException if there are fewer than two corners, one is not a pair of finite numbers or the path has
+     *     no length
      */
     public static CableRun of(EmbeddedCable cable, double[][] path, Unit<Length> unit) {
-        return new CableRun(cable, FloorShape.metres("cable path", path, 2, unit));
+        CableRun run = new CableRun(cable, FloorShape.metres("cable path", path, 2, unit));
+        if (!(run.lengthMetres() > 0)) {
+            throw new IllegalArgumentException("cable path: " + path.length
+                    + " corners at one place were given; a path longer than 0 is expected");
+        }
+        return run;
     }
 
     /**

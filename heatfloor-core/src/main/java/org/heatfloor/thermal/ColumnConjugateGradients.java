@@ -64,7 +64,7 @@ final class ColumnConjugateGradients {
         double[] image = new double[n];
         precondition(rest, direction);
         double size = dot(rest, direction);
-        double enough = 1e-18 * size;
+        double enough = 1e-11 * size;
         for (int round = 0; size > enough; round++) {
             if (round == mostRounds) {
                 throw new IllegalStateException("unit cell: the network was not solved in " + mostRounds + " rounds");

@@ -27,6 +27,9 @@ public record CoveredPart(
     /** Above this a cover makes a heated floor useless and its cable hot. */
     private static final double METHOD_LIMIT = 0.15;
 
+    /** No sheath gets there. */
+    private static final double UNKNOWN_LIMIT = 1e6;
+
     /**
      * The sheath of a cable under the cover.
      *
@@ -53,6 +56,21 @@ public record CoveredPart(
                 Si.in("tile", tile.max(), Units.CELSIUS),
                 sheath(sheathOpen),
                 sheathLimit);
+    }
+
+    /**
+     * Judges the cover by its resistance alone, where nothing is known of what the cable's maker allows.
+     *
+     * @param sheathOpen the sheath on the open floor
+     * @return a warning when the cover passes 0.15 m²·K/W, else a note; both say how warm the cable gets
+     */
+    public Finding judge(Quantity<Temperature> sheathOpen) {
+        return judge(
+                cover.name(),
+                Si.in("resistance", cover.resistance(), Units.SQUARE_METRE_KELVIN_PER_WATT),
+                Si.in("tile", tile.max(), Units.CELSIUS),
+                sheath(sheathOpen),
+                Amounts.celsius(UNKNOWN_LIMIT));
     }
 
     static Finding judge(

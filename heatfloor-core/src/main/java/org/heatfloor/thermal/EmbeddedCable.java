@@ -64,6 +64,16 @@ public record EmbeddedCable(Quantity<LinearPower> power, Quantity<Length> diamet
         return Si.in("axisHeight", axisHeight, Units.METRE);
     }
 
+    /** The spacing in metres; throws unless it is more than the cable's diameter and at most 10 m. */
+    double checkSpacing(Quantity<Length> spacing) {
+        double w = Si.within("spacing", spacing, Units.METRE, 0, 10);
+        if (!(w > 2 * radiusMetres())) {
+            throw new IllegalArgumentException("spacing: " + spacing + " was given; more than the cable's diameter of "
+                    + diameter + " is expected");
+        }
+        return w;
+    }
+
     /** Throws unless the cable lies wholly inside the heated layer. */
     void checkInside(BuildUp buildUp) {
         double thickness = Si.in("thickness", buildUp.heatedLayer().thickness(), Units.METRE);

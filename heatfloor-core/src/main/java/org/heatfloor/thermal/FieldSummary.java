@@ -1,5 +1,6 @@
 package org.heatfloor.thermal;
 
+import java.util.Optional;
 import org.heatfloor.quantity.Amounts;
 
 /** Mean and extremes of the grid over a mask; an extreme between nodes is found by a parabola along each axis. */
@@ -7,7 +8,15 @@ final class FieldSummary {
 
     private FieldSummary() {}
 
+    /** The summary; throws where no node lies in the mask. */
     static SurfaceSummary over(FieldGrid grid, double[][] kelvin, boolean[][] mask, String what) {
+        return of(grid, kelvin, mask)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        what + ": no node of the grid lies in it; a larger part is expected"));
+    }
+
+    /** The summary; empty where no node lies in the mask. */
+    static Optional<SurfaceSummary> of(FieldGrid grid, double[][] kelvin, boolean[][] mask) {
         double weight = 0;
         double sum = 0;
         int iMax = -1;
@@ -33,15 +42,15 @@ final class FieldSummary {
             }
         }
         if (!(weight > 0)) {
-            throw new IllegalArgumentException(what + ": no node of the grid lies in it; a larger part is expected");
+            return Optional.empty();
         }
-        return new SurfaceSummary(
+        return Optional.of(new SurfaceSummary(
                 Amounts.squareMetres(weight * grid.cellArea()),
                 SteadySection.celsius(sum / weight),
                 SteadySection.celsius(peak(grid, kelvin, iMax, jMax, 1)),
                 SteadySection.celsius(peak(grid, kelvin, iMin, jMin, -1)),
                 spot(grid, iMax, jMax),
-                spot(grid, iMin, jMin));
+                spot(grid, iMin, jMin)));
     }
 
     private static SurfaceSummary.Spot spot(FieldGrid grid, int i, int j) {

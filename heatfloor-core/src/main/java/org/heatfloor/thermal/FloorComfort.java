@@ -13,23 +13,27 @@ import org.heatfloor.quantity.Units;
 /** Discomfort from a warm or cool floor for people in light indoor shoes. */
 public final class FloorComfort {
 
-    private static final Source SOURCE = Source.document("ISO 7730:2005", "6.4, percentage dissatisfied by the floor");
+    private static final Source SOURCE = Source.fromMemory(
+            "ISO 7730:2005, 6.4, percentage dissatisfied by the floor; formula seen in a secondary text");
 
     /** Where the formula has its minimum, °C. */
     private static final double LEAST_DISSATISFIED = 23.6;
 
+    private static final double COLDEST = 5;
+    private static final double HOTTEST = 40;
+
     private FloorComfort() {}
 
     /**
-     * Percentage dissatisfied, {@code PD = 100 − 94·exp(−1.387 + 0.118·t − 0.0025·t²)} with {@code t} in °C (ISO 7730:2005,
-     * 6.4). Least near 23.6 °C.
+     * Percentage dissatisfied, {@code PD = 100 − 94·exp(−1.387 + 0.118·t − 0.0025·t²)} with {@code t} in °C (from
+     * memory: ISO 7730:2005, 6.4). Least near 23.6 °C.
      *
      * @param floor floor temperature, 5 °C to 40 °C
      * @return the share dissatisfied
      * @throws IllegalArgumentException if the temperature lies outside
      */
     public static Quantity<Dimensionless> dissatisfied(Quantity<Temperature> floor) {
-        double t = Si.within("floor", floor, Units.CELSIUS, 5, 40);
+        double t = Si.within("floor", floor, Units.CELSIUS, COLDEST, HOTTEST);
         return Amounts.of(100 - 94 * Math.exp(-1.387 + 0.118 * t - 0.0025 * t * t), Units.PERCENT);
     }
 
@@ -58,6 +62,29 @@ public final class FloorComfort {
         }
 
         /**
+         * The warmest floor that displeases no larger share, by the formula: 28.0 °C for A and B, 30.1 °C for C.
+         *
+         * @return the temperature
+         */
+        public Quantity<Temperature> warmest() {
+            return Amounts.celsius(edge(1));
+        }
+
+        /**
+         * The coolest floor that displeases no larger share, by the formula: 19.2 °C for A and B, 17.1 °C for C.
+         *
+         * @return the temperature
+         */
+        public Quantity<Temperature> coolest() {
+            return Amounts.celsius(edge(-1));
+        }
+
+        private double edge(int side) {
+            double constant = 1.387 + Math.log((100 - percent) / 94);
+            return (0.118 + side * Math.sqrt(0.118 * 0.118 - 4 * 0.0025 * constant)) / (2 * 0.0025);
+        }
+
+        /**
          * What the share rests on.
          *
          * @return the source
@@ -74,14 +101,30 @@ public final class FloorComfort {
      * 29 °C and 17.6 % at 31 °C. This follows the formula, which is the stricter at the warm end.
      *
      * @param subject the cable or floor judged
-     * @param floor floor temperature, 5 °C to 40 °C
+     * @param floor floor temperature
      * @param category the comfort wanted
-     * @return a note when met, else a warning, with the share found and the share allowed
+     * @return a note when met, else a warning, with the share found and the share allowed; outside 5 °C to 40 °C, where the
+     *     formula does not reach, a warning with the temperature and the nearer end of the category's band
+     * @throws IllegalArgumentException if the temperature is not absolute
      */
     public static Finding judge(String subject, Quantity<Temperature> floor, Category category) {
+        Si.kelvin("floor", floor);
+        double celsius = Si.in("floor", floor, Units.CELSIUS);
+        if (!(celsius >= COLDEST && celsius <= HOTTEST)) {
+            boolean hot = celsius > HOTTEST;
+            return Finding.of(
+                    Severity.WARNING,
+                    subject,
+                    HeatFindings.text(
+                            "At %.1f °C the floor is far too %s for people in indoor shoes, beyond the %.0f °C to %.0f °C the"
+                                    + " formula is used for.",
+                            celsius, hot ? "warm" : "cool", COLDEST, HOTTEST),
+                    floor,
+                    hot ? category.warmest() : category.coolest(),
+                    SOURCE);
+        }
         Quantity<Dimensionless> share = dissatisfied(floor);
         double percent = Si.in("share", share, Units.PERCENT);
-        double celsius = Si.in("floor", floor, Units.CELSIUS);
         boolean met = percent <= category.percent;
         return Finding.of(
                 met ? Severity.NOTE : Severity.WARNING,

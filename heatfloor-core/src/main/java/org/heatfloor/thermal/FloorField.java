@@ -1,7 +1,9 @@
 package org.heatfloor.thermal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
@@ -95,6 +97,24 @@ public final class FloorField {
     }
 
     /**
+     * Warmest temperature that anything touching the floor meets at some places: surface or cables' plane, whichever is warmer.
+     *
+     * @param places the places, {@code {x, y}}, at least one
+     * @param unit unit of their numbers
+     * @return the warmest
+     * @throws IllegalArgumentException if there is no place or one lies outside the bounding rectangle
+     */
+    public Quantity<Temperature> warmestOf(double[][] places, Unit<Length> unit) {
+        double[][] plane = solution.planeModes();
+        double warmest = 0;
+        for (double[] place : FloorShape.metres("places", places, 1, unit)) {
+            warmest = Math.max(warmest, ModeSum.at(grid, solution.surfaceModes(), place[0], place[1]));
+            warmest = Math.max(warmest, ModeSum.at(grid, plane, place[0], place[1]));
+        }
+        return SteadySection.celsius(warmest);
+    }
+
+    /**
      * What a floor sensor in the plane of the cables reads at a place, beside the surface it stands for.
      *
      * @param x distance along x
@@ -149,16 +169,55 @@ public final class FloorField {
     }
 
     /**
-     * A part of the floor.
+     * A part of the floor, where it holds any node of the grid.
      *
      * @param part the part
-     * @return its summary
-     * @throws IllegalArgumentException if no node of the grid lies in it
+     * @return its summary; empty when no node lies in it
      */
-    public SurfaceSummary over(FloorShape part) {
-        boolean[][] mask = part.mask(grid);
-        HeatedMask.and(mask, floorMask);
-        return FieldSummary.over(grid, solution.surfaceKelvin(), mask, "part");
+    public Optional<SurfaceSummary> within(FloorShape part) {
+        return FieldSummary.of(grid, solution.surfaceKelvin(), maskOf(List.of(part)));
+    }
+
+    /**
+     * The heated part without some parts of the floor.
+     *
+     * @param parts what is left out
+     * @return the summary of the rest; empty when nothing is left
+     */
+    public Optional<SurfaceSummary> heatedWithout(List<FloorShape> parts) {
+        boolean[][] out = maskOf(parts);
+        for (int j = 0; j < out.length; j++) {
+            for (int i = 0; i < out[j].length; i++) {
+                out[j][i] = heatedMask[j][i] && !out[j][i];
+            }
+        }
+        return FieldSummary.of(grid, solution.surfaceKelvin(), out);
+    }
+
+    /**
+     * Connected places cooler than a temperature.
+     *
+     * @param parts where to look, for example where cable may lie
+     * @param below what counts as cold
+     * @return the places, the largest first
+     * @throws IllegalArgumentException if the temperature is not absolute
+     */
+    public List<ColdPlace> coldPlaces(List<FloorShape> parts, Quantity<Temperature> below) {
+        return ColdSearch.places(grid, solution.surfaceKelvin(), maskOf(parts), Si.kelvin("below", below));
+    }
+
+    /** Nodes of the floor in any of some parts. */
+    private boolean[][] maskOf(List<FloorShape> parts) {
+        boolean[][] any = new boolean[grid.ny() + 1][grid.nx() + 1];
+        for (FloorShape part : parts) {
+            boolean[][] mask = part.mask(grid);
+            for (int j = 0; j < any.length; j++) {
+                for (int i = 0; i < any[j].length; i++) {
+                    any[j][i] |= mask[j][i] && floorMask[j][i];
+                }
+            }
+        }
+        return any;
     }
 
     /**
@@ -194,14 +253,38 @@ public final class FloorField {
      * @return power upwards over the bounding rectangle
      */
     public Quantity<Power> upward() {
+        boolean[][] all = new boolean[grid.ny() + 1][grid.nx() + 1];
+        for (boolean[] row : all) {
+            Arrays.fill(row, true);
+        }
+        return Amounts.watts(upwardSum(all)[0] * grid.cellArea());
+    }
+
+    /**
+     * Heat the floor itself gives the room, parts that are cooler than the room taking heat from it: as {@link #upward}, but
+     * without what the model's floor gives beyond the shape.
+     *
+     * @return power upwards over the floor
+     */
+    public Quantity<Power> intoRoom() {
+        return Amounts.watts(upwardSum(floorMask)[0] * grid.cellArea());
+    }
+
+    /** Flux upwards times weight, and the weights, summed over a mask. */
+    private double[] upwardSum(boolean[][] mask) {
         double sum = 0;
+        double weights = 0;
         double[][] t = solution.surfaceKelvin();
         for (int j = 0; j <= grid.ny(); j++) {
             for (int i = 0; i <= grid.nx(); i++) {
-                sum += grid.weight(i, j) * solution.filmAt(i, j) * (t[j][i] - solution.ambientKelvin());
+                if (mask[j][i]) {
+                    double weight = grid.weight(i, j);
+                    weights += weight;
+                    sum += weight * solution.filmAt(i, j) * (t[j][i] - solution.ambientKelvin());
+                }
             }
         }
-        return Amounts.watts(sum * grid.cellArea());
+        return new double[] {sum, weights};
     }
 
     /**
@@ -232,18 +315,8 @@ public final class FloorField {
      * @return the film times the excess temperature, averaged over the heated part
      */
     public Quantity<HeatFlux> upwardFluxHeated() {
-        double weights = 0;
-        double sum = 0;
-        double[][] t = solution.surfaceKelvin();
-        for (int j = 0; j <= grid.ny(); j++) {
-            for (int i = 0; i <= grid.nx(); i++) {
-                if (heatedMask[j][i]) {
-                    weights += grid.weight(i, j);
-                    sum += grid.weight(i, j) * solution.filmAt(i, j) * (t[j][i] - solution.ambientKelvin());
-                }
-            }
-        }
-        return Amounts.of(weights > 0 ? sum / weights : 0, Units.WATT_PER_SQUARE_METRE);
+        double[] sum = upwardSum(heatedMask);
+        return Amounts.of(sum[1] > 0 ? sum[0] / sum[1] : 0, Units.WATT_PER_SQUARE_METRE);
     }
 
     /**

@@ -49,21 +49,14 @@ public final class FloorFieldBuilder {
      *
      * @param run the cable as laid
      * @return this builder
-     * @throws IllegalArgumentException if the cable reaches out of the heated layer or off the floor's bounding rectangle
+     * @throws IllegalArgumentException if the cable reaches out of the heated layer or its path leaves the floor
      */
     public FloorFieldBuilder cable(CableRun run) {
         run.cable().checkInside(buildUp);
-        double[] box = floor.bounds();
-        for (double[] corner : run.path()) {
-            if (!(corner[0] >= box[0] - 1e-6
-                    && corner[1] >= box[1] - 1e-6
-                    && corner[0] <= box[2] + 1e-6
-                    && corner[1] <= box[3] + 1e-6)) {
-                throw new IllegalArgumentException("cable path: corner " + corner[0] + " " + corner[1]
-                        + " was given; it lies outside the floor's bounding rectangle " + box[0] + " " + box[1] + " to "
-                        + box[2] + " " + box[3]);
-            }
-        }
+        floor.leaves(run.path()).ifPresent(place -> {
+            throw new IllegalArgumentException("cable path: a place at " + place[0] + " m, " + place[1]
+                    + " m was given; it lies outside the floor, a path inside is expected");
+        });
         cables.add(run);
         return this;
     }

@@ -3,6 +3,7 @@ package org.heatfloor.thermal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
@@ -14,6 +15,8 @@ import org.heatfloor.quantity.Units;
 
 /** A polygon on the floor with holes; a point is inside when it is inside an odd number of rings. */
 public final class FloorShape {
+
+    private static final int MOST_CORNERS = 10_000;
 
     private final List<double[][]> rings;
 
@@ -28,15 +31,30 @@ public final class FloorShape {
      * @param holes corners of each hole
      * @param unit unit of the corners' numbers
      * @return the shape
-     * @throws IllegalArgumentException if a ring has fewer than three corners or a corner is not a pair of finite numbers
+     * @throws IllegalArgumentException if a ring has fewer than three corners or more than 10000, crosses or touches itself or encloses nothing, or
+     *     a corner is not a pair of finite numbers
      */
     public static FloorShape of(double[][] outline, List<double[][]> holes, Unit<Length> unit) {
         List<double[][]> rings = new ArrayList<>();
-        rings.add(metres("outline", outline, 3, unit));
+        rings.add(ring("outline", outline, unit));
         for (double[][] hole : holes) {
-            rings.add(metres("hole", hole, 3, unit));
+            rings.add(ring("hole", hole, unit));
         }
         return new FloorShape(List.copyOf(rings));
+    }
+
+    private static double[][] ring(String what, double[][] corners, Unit<Length> unit) {
+        double[][] ring = metres(what, corners, 3, unit);
+        if (!(ring.length <= MOST_CORNERS && RingChecks.simple(ring))) {
+            throw new IllegalArgumentException(what + ": " + ring.length + " corners were given; a ring of at most "
+                    + MOST_CORNERS + " that encloses an area and neither crosses nor touches itself is expected");
+        }
+        return ring;
+    }
+
+    /** Where a path first leaves the shape by more than a micrometre; empty when it stays inside. */
+    Optional<double[]> leaves(double[][] path) {
+        return RingChecks.leaves(rings, path);
     }
 
     /**
@@ -78,6 +96,11 @@ public final class FloorShape {
             sum -= Math.abs(signedArea(hole));
         }
         return sum;
+    }
+
+    /** Whether a circle of a radius fits inside the outline. */
+    boolean holdsCircle(double radiusMetres) {
+        return RingChecks.holdsCircle(rings.get(0), bounds(), radiusMetres);
     }
 
     /** Least x, least y, greatest x, greatest y of the outline. */

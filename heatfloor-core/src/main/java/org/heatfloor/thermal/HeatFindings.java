@@ -98,6 +98,15 @@ public final class HeatFindings {
         double out = Si.in("output", output, Units.WATT);
         double loss = Si.notNegative("heatLoss", heatLoss, Units.WATT);
         boolean covered = out >= loss;
+        if (!(out >= 0)) {
+            return Finding.of(
+                    Severity.WARNING,
+                    "room heat",
+                    text("The floor takes %.0f W from the room and does not heat it.", -out),
+                    output,
+                    heatLoss,
+                    Source.brief("climate heatLoss"));
+        }
         String message = covered
                 ? text("The floor gives the room %.0f W and covers its heat loss of %.0f W.", out, loss)
                 : text(
@@ -123,14 +132,22 @@ public final class HeatFindings {
      */
     public static Finding lawRange(SurfaceLaw law, Quantity<Temperature> surfaceMean, Quantity<Temperature> air) {
         boolean inside = law.covers(surfaceMean, air);
+        double rise = Si.kelvin("surfaceMean", surfaceMean) - Si.kelvin("air", air);
+        double least = Si.in("range", law.leastDifference(), Units.KELVIN_DIFFERENCE);
+        double most = Si.in("range", law.mostDifference(), Units.KELVIN_DIFFERENCE);
         return Finding.withValue(
                 inside ? Severity.NOTE : Severity.WARNING,
                 "surface law",
-                inside
-                        ? "Surface temperatures are reckoned with the " + law.name()
-                                + "; published laws differ by about 15 %."
-                        : "The floor is outside the range of the " + law.name()
-                                + "; its surface temperatures are an estimate.",
+                text(
+                        inside
+                                ? "Surface temperatures are reckoned with the %s, used here from %.0f K to %.0f K over the"
+                                        + " room; the heated floor lies %.1f K over it. Published laws differ by about 15 %%."
+                                : "Surface temperatures are reckoned with the %s, used here from %.0f K to %.0f K over the"
+                                        + " room; the heated floor lies %.1f K over it, so they are an estimate.",
+                        law.name(),
+                        least,
+                        most,
+                        rise),
                 surfaceMean,
                 inside ? law.source() : law.rangeSource());
     }

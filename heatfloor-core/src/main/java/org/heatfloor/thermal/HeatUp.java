@@ -26,7 +26,7 @@ public final class HeatUp {
     }
 
     /**
-     * Heat-up from cold: everything at the air temperature when the power comes on.
+     * Heat-up from cold: every layer at the room's air temperature when the power comes on.
      *
      * @param buildUp the layers
      * @param climate room and space below
@@ -34,12 +34,13 @@ public final class HeatUp {
      * @param cable the cable
      * @param spacing distance of neighbouring cables
      * @return the heat-up
-     * @throws IllegalArgumentException if the cable reaches out of its layer or the spacing is not above 0
+     * @throws IllegalArgumentException if the cable reaches out of its layer or the spacing is not more than its diameter and at
+     *     most 10 m
      */
     public static HeatUp fromCold(
             BuildUp buildUp, Climate climate, SurfaceLaw law, EmbeddedCable cable, Quantity<Length> spacing) {
         cable.checkInside(buildUp);
-        double flux = cable.powerSi() / Si.positive("spacing", spacing, Units.METRE);
+        double flux = cable.powerSi() / cable.checkSpacing(spacing);
         LayerStack stack = LayerStack.of(buildUp);
         ModeTransfer transfer = new ModeTransfer(stack, cable.axisHeightMetres(), climate.filmBelowSi());
         double air = climate.airKelvin();

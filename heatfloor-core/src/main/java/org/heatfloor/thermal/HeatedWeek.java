@@ -3,13 +3,21 @@ package org.heatfloor.thermal;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.heatfloor.finding.Finding;
+import org.heatfloor.finding.Severity;
+import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.HeatFlux;
 import org.heatfloor.quantity.Si;
@@ -23,8 +31,10 @@ import org.heatfloor.quantity.Units;
  * @param onShare share of the week with power on
  * @param meanFlux mean heat given to a square metre of heated floor over the week
  * @param switchings how often power came on
- * @param overshoot how far the sensor rose above the temperature wanted at most, within periods
+ * @param overshoot how far the sensor rose above the temperature wanted at most, within periods; cooling down to a lower
+ *     temperature does not count
  * @param surfaceMax highest surface temperature above a cable in the week
+ * @param sensorAtFullPower what full power would bring the sensor to in the end
  */
 public record HeatedWeek(
         List<Warming> warmings,
@@ -32,7 +42,8 @@ public record HeatedWeek(
         Quantity<HeatFlux> meanFlux,
         int switchings,
         Quantity<TemperatureDifference> overshoot,
-        Quantity<Temperature> surfaceMax) {
+        Quantity<Temperature> surfaceMax,
+        Quantity<Temperature> sensorAtFullPower) {
 
     /**
      * Copies the list.
@@ -41,8 +52,10 @@ public record HeatedWeek(
      * @param onShare share of the week with power on
      * @param meanFlux mean heat given to a square metre of heated floor over the week
      * @param switchings how often power came on
-     * @param overshoot how far the sensor rose above the temperature wanted at most, within periods
+     * @param overshoot how far the sensor rose above the temperature wanted at most, within periods; cooling down to a lower
+     *     temperature does not count
      * @param surfaceMax highest surface temperature above a cable in the week
+     * @param sensorAtFullPower what full power would bring the sensor to in the end
      */
     public HeatedWeek {
         warmings = List.copyOf(warmings);
@@ -54,17 +67,73 @@ public record HeatedWeek(
      * @param day day of the period
      * @param from beginning of the period
      * @param lead how long before the beginning the thermostat began to heat for it; 0 when it was warm
+     * @param wanted sensor temperature wanted
      * @param sensor sensor temperature at the beginning
      * @param surfaceMean mean surface temperature at the beginning
-     * @param reached whether the sensor was within the hysteresis of the temperature wanted
+     * @param reached whether the sensor was at most half the hysteresis, within which power goes on and off, below the temperature
+     *     wanted
      */
     public record Warming(
             DayOfWeek day,
             LocalTime from,
             Quantity<Time> lead,
+            Quantity<Temperature> wanted,
             Quantity<Temperature> sensor,
             Quantity<Temperature> surfaceMean,
             boolean reached) {}
+
+    /**
+     * Longest time ahead of a period at which the thermostat began to heat for it.
+     *
+     * @return the lead; 0 when no period needed one
+     */
+    public Quantity<Time> longestLead() {
+        return Amounts.of(
+                warmings.stream()
+                        .mapToDouble(w -> Si.in("lead", w.lead(), Units.MINUTE))
+                        .max()
+                        .orElse(0),
+                Units.MINUTE);
+    }
+
+    /**
+     * Periods that begin too cool: one warning a temperature wanted, with the first such period, and whether full power would
+     * ever bring the floor there.
+     *
+     * @param subject the floor or cable judged
+     * @return the warnings; none when every period is reached
+     */
+    public List<Finding> findings(String subject) {
+        double full = Si.in("full power", sensorAtFullPower, Units.CELSIUS);
+        Map<Double, List<Warming>> late = new TreeMap<>();
+        for (Warming warming : warmings) {
+            double wanted = Si.in("wanted", warming.wanted(), Units.CELSIUS);
+            if (!warming.reached() || full <= wanted) {
+                late.computeIfAbsent(wanted, w -> new ArrayList<>()).add(warming);
+            }
+        }
+        List<Finding> out = new ArrayList<>();
+        late.forEach((wanted, times) -> {
+            Warming first = times.get(0);
+            String when = first.day().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " " + first.from();
+            boolean never = full <= wanted;
+            out.add(Finding.of(
+                    Severity.WARNING,
+                    subject,
+                    never
+                            ? HeatFindings.text(
+                                    "The sensor never reads the %.1f °C wanted from %s: full power ends at %.1f °C and would"
+                                            + " stay on; ask for less or take more power a square metre.",
+                                    wanted, when, full)
+                            : HeatFindings.text(
+                                    "On %s the sensor reads %.1f °C and not the %.1f °C wanted: begin earlier.",
+                                    when, Si.in("sensor", first.sensor(), Units.CELSIUS), wanted),
+                    never ? sensorAtFullPower : first.sensor(),
+                    first.wanted(),
+                    Source.derived("the week of an on/off thermostat on the schedule given")));
+        });
+        return List.copyOf(out);
+    }
 
     /**
      * Electricity of the week.

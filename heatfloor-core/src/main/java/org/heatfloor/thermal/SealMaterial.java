@@ -1,5 +1,6 @@
 package org.heatfloor.thermal;
 
+import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
@@ -63,19 +64,34 @@ public enum SealMaterial {
         double found = Math.max(
                 Si.in("surface", field.at(x, y), Units.CELSIUS),
                 Si.in("plane", field.inCablePlane(x, y), Units.CELSIUS));
+        return judge(subject, Amounts.celsius(found));
+    }
+
+    /**
+     * Judges a seal by the warmest temperature of the floor that touches it at steady full power.
+     *
+     * @param subject the keep-out's name
+     * @param warmest that temperature
+     * @return a note when the seal stays below its softening range, else a warning
+     * @throws IllegalArgumentException if the temperature is not absolute
+     */
+    public Finding judge(String subject, Quantity<Temperature> warmest) {
+        Si.kelvin("warmest", warmest);
+        double found = Si.in("warmest", warmest, Units.CELSIUS);
         boolean firm = found < softens;
         return Finding.of(
                 firm ? Severity.NOTE : Severity.WARNING,
                 subject,
                 HeatFindings.text(
                         firm
-                                ? "The floor at the seal reaches %.1f °C at steady full power; the seal softens from"
+                                ? "The floor at the seal reaches %.1f °C at steady full power; a seal of %s softens from"
                                         + " %.0f °C."
-                                : "The floor at the seal reaches %.1f °C at steady full power and the seal softens from"
+                                : "The floor at the seal reaches %.1f °C at steady full power and a seal of %s softens from"
                                         + " %.0f °C: keep the cable farther away or use an elastomer seal.",
                         found,
+                        name().toLowerCase(Locale.ROOT).replace('_', ' '),
                         softens),
-                Amounts.celsius(found),
+                warmest,
                 softens(),
                 source());
     }

@@ -73,11 +73,7 @@ public record SteadySection(
      */
     public static SteadySection of(
             BuildUp buildUp, Climate climate, SurfaceLaw law, EmbeddedCable cable, Quantity<Length> spacing) {
-        double w = Si.within("spacing", spacing, Units.METRE, 0, 10);
-        if (!(w > 2 * cable.radiusMetres())) {
-            throw new IllegalArgumentException("spacing: " + spacing + " was given; more than the cable's diameter of "
-                    + cable.diameter() + " is expected");
-        }
+        double w = cable.checkSpacing(spacing);
         cable.checkInside(buildUp);
         SectionSeries.Result r = SectionSeries.solve(
                 LayerStack.of(buildUp),

@@ -10,10 +10,10 @@ import java.util.Arrays;
  */
 final class StudCell {
 
-    private static final double FINEST = 0.5e-3;
-    private static final double GROWTH = 0.12;
-    private static final double COARSEST_ACROSS = 1.5e-3;
-    private static final int CELLS_ALONG = 14;
+    private static final double FINEST = 0.7e-3;
+    private static final double GROWTH = 0.18;
+    private static final double COARSEST_ACROSS = 2.2e-3;
+    private static final int CELLS_ALONG = 10;
     private static final int SAMPLES = 6;
     private static final int MOST_ROUNDS = 2000;
 

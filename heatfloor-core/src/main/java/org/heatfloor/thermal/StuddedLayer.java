@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.ThermalConductivity;
+import org.heatfloor.quantity.ThermalInsulance;
 import org.heatfloor.quantity.Units;
 
 /**
@@ -96,6 +97,51 @@ public record StuddedLayer(
                 Layer.heated("membrane filled with mortar", studHeight, parallel()));
     }
 
+    /**
+     * The same build-up with the heated layer parted at the stud tops, so that the studs can be put into it.
+     *
+     * @param buildUp layers whose heated one is membrane and mortar over it, at least as thick as the studs are high
+     * @return the build-up; mortar over the studs, then the studded height, which is heated
+     * @throws IllegalArgumentException if the heated layer is thinner than the studs are high
+     */
+    public BuildUp partedAtStudTops(BuildUp buildUp) {
+        Layer heated = buildUp.heatedLayer();
+        double over = Si.in("thickness", heated.thickness(), Units.METRE) - Si.in("height", studHeight, Units.METRE);
+        if (!(over >= -1e-6)) {
+            throw new IllegalArgumentException("buildUp: heated layer '" + heated.name() + "' of " + heated.thickness()
+                    + " was given; at least the stud height of " + studHeight + " is expected");
+        }
+        if (!(over > 1e-6)) {
+            return buildUp;
+        }
+        List<Layer> layers = new ArrayList<>(buildUp.layers());
+        List<Quantity<ThermalInsulance>> contacts = new ArrayList<>(buildUp.contacts());
+        int at = buildUp.heatedIndex();
+        layers.set(at, part(heated, Amounts.metres(over), false));
+        layers.add(at + 1, part(heated, studHeight, true));
+        contacts.add(at, Amounts.of(0, Units.SQUARE_METRE_KELVIN_PER_WATT));
+        return new BuildUp(layers, contacts);
+    }
+
+    private static Layer part(Layer of, Quantity<Length> thickness, boolean heated) {
+        return new Layer(of.name(), thickness, of.conductivity(), of.density(), of.heatCapacity(), heated);
+    }
+
+    /**
+     * Whether the studs can be put into a build-up: its heated layer is at least as thick as they are high, and the cable lies
+     * between them.
+     *
+     * @param buildUp layers whose heated one is membrane and mortar over it
+     * @param cable the cable
+     * @return true where {@link #partedAtStudTops} and the studded solves take them
+     */
+    public boolean fits(BuildUp buildUp, EmbeddedCable cable) {
+        double height = Si.in("studHeight", studHeight, Units.METRE);
+        return Si.in("thickness", buildUp.heatedLayer().thickness(), Units.METRE) >= height - 1e-6
+                && cable.axisHeightMetres() + cable.radiusMetres() <= height + 1e-12
+                && 2 * cable.radiusMetres() <= pitchMetres() - diameterMetres() + 1e-12;
+    }
+
     /** Throws unless the heated layer is the studded height and the cable goes between the studs. */
     void checkFits(BuildUp buildUp, EmbeddedCable cable) {
         double height = Si.in("studHeight", studHeight, Units.METRE);
@@ -118,8 +164,13 @@ public record StuddedLayer(
         return (int) Math.max(1, Math.min(8, Math.round(spacingMetres / pitchMetres())));
     }
 
-    /** The heated layer replaced by the parallel mixture. */
-    BuildUp homogenised(BuildUp buildUp) {
+    /**
+     * The heated layer's conductivity replaced by the parallel mixture.
+     *
+     * @param buildUp layers whose heated one is the studded height
+     * @return the build-up
+     */
+    public BuildUp homogenised(BuildUp buildUp) {
         List<Layer> layers = new ArrayList<>(buildUp.layers());
         Layer heated = buildUp.heatedLayer();
         layers.set(

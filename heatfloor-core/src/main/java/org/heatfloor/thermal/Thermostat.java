@@ -46,7 +46,8 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
      * @param spacing distance of neighbouring cables
      * @param schedule what is wanted when
      * @return the week
-     * @throws IllegalArgumentException if the cable reaches out of its layer or gives no power
+     * @throws IllegalArgumentException if the cable reaches out of its layer or gives no power, or the spacing is not more than
+     *     its diameter and at most 10 m
      */
     public HeatedWeek run(
             BuildUp buildUp,
@@ -57,7 +58,7 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
             WeeklySchedule schedule) {
         cable.checkInside(buildUp);
         Si.positive("cable power", cable.power(), Units.WATT_PER_METRE);
-        double w = Si.positive("spacing", spacing, Units.METRE);
+        double w = cable.checkSpacing(spacing);
         SlowModes floor = new SlowModes(LayerStack.of(buildUp), cable, w, climate, law, STEP_SECONDS);
         return new Run(floor, schedule, cable.powerSi() / w).week();
     }
@@ -75,6 +76,9 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
         private int switchings;
         private double overshoot;
         private double surfaceMax;
+        private double lastWanted = Double.NEGATIVE_INFINITY;
+        private boolean coasting;
+        private final double fullPowerKelvin;
         private final int[] aheadSince;
 
         Run(SlowModes floor, WeeklySchedule schedule, double flux) {
@@ -82,6 +86,7 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
             this.spans = schedule.spans();
             this.setbackKelvin = Si.kelvin("setback", schedule.setback());
             this.flux = flux;
+            this.fullPowerKelvin = floor.sensorAtFullPower();
             this.aheadSince = new int[spans.size()];
             Arrays.fill(aheadSince, -1);
         }
@@ -105,7 +110,8 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
                     Amounts.of(share * flux, Units.WATT_PER_SQUARE_METRE),
                     switchings,
                     Amounts.kelvins(overshoot),
-                    SteadySection.celsius(surfaceMax));
+                    SteadySection.celsius(surfaceMax),
+                    SteadySection.celsius(fullPowerKelvin));
         }
 
         private void minute(int minute) {
@@ -124,8 +130,12 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
             if (optimalStart) {
                 wanted = ahead(minute, wanted);
             }
+            // A floor that cools down to a lower temperature wanted has not shot over it.
+            coasting |= wanted < lastWanted && floor.sensor() > wanted;
+            lastWanted = wanted;
             for (int step = 0; step < STEPS_A_MINUTE; step++) {
                 double sensor = floor.sensor();
+                coasting &= sensor > wanted;
                 boolean before = powered;
                 powered = powered ? sensor < wanted + half : sensor < wanted - half;
                 if (powered && !before) {
@@ -135,7 +145,7 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
                     onSteps++;
                 }
                 floor.step(powered);
-                if (inPeriod) {
+                if (inPeriod && !coasting) {
                     overshoot = Math.max(overshoot, floor.sensor() - wanted);
                 }
                 surfaceMax = Math.max(surfaceMax, floor.surfaceMax());
@@ -145,7 +155,8 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
         /**
          * Heats for a coming period once full power until it begins would only just do. A period may follow straight on a
          * cooler one, and its warm-up may begin before the cooler one does, so every coming period warmer than those before
-         * it is asked, in the order they come.
+         * it is asked, in the order they come. What full power never reaches is approached to nine tenths of the way up from
+         * the setback; more would take days for nothing.
          */
         private double ahead(int minute, double wantedNow) {
             double wanted = wantedNow;
@@ -159,8 +170,10 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
                     continue;
                 }
                 asked = target;
+                double goal =
+                        target < fullPowerKelvin ? target : setbackKelvin + 0.9 * (fullPowerKelvin - setbackKelvin);
                 // Looking ahead every five minutes is close enough.
-                if (aheadSince[s] < 0 && wait % 5 == 0 && floor.sensorAfter(60.0 * wait) <= target) {
+                if (aheadSince[s] < 0 && wait % 5 == 0 && floor.sensorAfter(60.0 * wait) <= goal) {
                     aheadSince[s] = minute;
                 }
                 wanted = aheadSince[s] < 0 ? wanted : Math.max(wanted, target);
@@ -186,9 +199,10 @@ public record Thermostat(Quantity<TemperatureDifference> hysteresis, boolean opt
                     span.day(),
                     span.from(),
                     Amounts.of(lead, Units.MINUTE),
+                    Amounts.celsius(span.celsius()),
                     SteadySection.celsius(sensor),
                     SteadySection.celsius(floor.surfaceMean()),
-                    sensor >= span.celsius() + 273.15 - 2 * half));
+                    sensor >= span.celsius() + 273.15 - half));
         }
     }
 }

@@ -2,6 +2,7 @@ package org.heatfloor.thermal;
 
 import java.time.DayOfWeek;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -25,8 +26,8 @@ public record WeeklySchedule(Quantity<Temperature> setback, List<Period> periods
      * A time of day on some days at which the floor is to be warm.
      *
      * @param days the days
-     * @param from beginning, warm by then
-     * @param to end, later the same day
+     * @param from beginning in whole minutes, warm by then
+     * @param to end in whole minutes, later the same day; 00:00 means the end of the day
      * @param floor floor temperature wanted at the sensor
      */
     public record Period(Set<DayOfWeek> days, LocalTime from, LocalTime to, Quantity<Temperature> floor) {
@@ -35,22 +36,31 @@ public record WeeklySchedule(Quantity<Temperature> setback, List<Period> periods
          * Checks the period.
          *
          * @param days the days
-         * @param from beginning, warm by then
-         * @param to end, later the same day
+         * @param from beginning in whole minutes, warm by then
+         * @param to end in whole minutes, later the same day; 00:00 means the end of the day
          * @param floor floor temperature wanted at the sensor
-         * @throws IllegalArgumentException if there is no day, it does not end after it begins or the temperature is not 5
-         *     °C to 60 °C
+         * @throws IllegalArgumentException if there is no day, a time is not a whole minute, it does not end after it begins or
+         *     the temperature is not 5 °C to 60 °C
          */
         public Period {
             days = Set.copyOf(days);
             if (days.isEmpty()) {
                 throw new IllegalArgumentException("period days: none was given; at least one is expected");
             }
-            if (!from.isBefore(to)) {
+            wholeMinute("from", from);
+            wholeMinute("to", to);
+            if (!from.isBefore(to) && !to.equals(LocalTime.MIDNIGHT)) {
                 throw new IllegalArgumentException(
                         "period to: " + to + " was given; later than " + from + " on the same day is expected");
             }
             Si.within("period floor", floor, Units.CELSIUS, 5, 60);
+        }
+
+        private static void wholeMinute(String what, LocalTime time) {
+            if (!time.equals(time.truncatedTo(ChronoUnit.MINUTES))) {
+                throw new IllegalArgumentException(
+                        "period " + what + ": " + time + " was given; a whole minute is expected");
+            }
         }
     }
 
@@ -98,7 +108,7 @@ public record WeeklySchedule(Quantity<Temperature> setback, List<Period> periods
                 int midnight = (day.getValue() - 1) * MINUTES_A_DAY;
                 spans.add(new Span(
                         midnight + period.from().toSecondOfDay() / 60,
-                        midnight + period.to().toSecondOfDay() / 60,
+                        midnight + end(period.to()),
                         Si.in("floor", period.floor(), Units.CELSIUS),
                         day,
                         period.from()));
@@ -106,5 +116,9 @@ public record WeeklySchedule(Quantity<Temperature> setback, List<Period> periods
         }
         spans.sort((a, b) -> Integer.compare(a.fromMinute(), b.fromMinute()));
         return spans;
+    }
+
+    private static int end(LocalTime to) {
+        return to.equals(LocalTime.MIDNIGHT) ? MINUTES_A_DAY : to.toSecondOfDay() / 60;
     }
 }

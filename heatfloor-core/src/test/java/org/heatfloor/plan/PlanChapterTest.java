@@ -92,8 +92,8 @@ class PlanChapterTest {
                 .map(Finding::message)
                 .findFirst()
                 .orElseThrow();
-        assertThat(smaller).contains("it gives the room 288 W");
-        assertThat(text).contains("it gives 288 W");
+        assertThat(smaller).contains("it gives the room 283 W");
+        assertThat(text).contains("it gives 283 W");
         Plan wrong = Planner.plan(
                 Schoolrooms.wrongCable().rules(Schoolrooms.washroomRules()).build(), Effort.QUICK);
         assertThat(wrong.findings().get(0).message()).contains(number(63 - longest, 2) + " m");

@@ -1,7 +1,9 @@
 package org.heatfloor.thermal;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.DayOfWeek;
 import java.time.LocalTime;
@@ -10,6 +12,7 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Source;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.ThermalConductivity;
@@ -131,7 +134,117 @@ class BadInputTest {
                 .solve();
         rejects("place", () -> Floors.at(field, 2, 0));
         rejects("cableIndex", () -> field.heatedBy(1));
-        rejects("no node", () -> field.over(Floors.rectangle(3, 3, 4, 4)));
+        assertThat(field.within(Floors.rectangle(3, 3, 4, 4))).isEmpty();
+        assertThat(field.heatedWithout(List.of(floor))).isEmpty();
+        rejects("places", () -> field.warmestOf(new double[0][], Units.METRE));
+    }
+
+    @Test
+    void cableLiesOnTheFloorItself() {
+        FloorShape angle = FloorShape.of(
+                new double[][] {{0, 0}, {1, 0}, {1, 0.4}, {0.4, 0.4}, {0.4, 1}, {0, 1}}, List.of(), Units.METRE);
+        FloorFieldBuilder field = FloorField.builder(floor(), Floors.climate(20, 10, 1), angle);
+        EmbeddedCable cable = Floors.cable(10, 2, 6);
+        // Both ends lie on the floor, the way between them does not.
+        rejects(
+                "outside the floor",
+                () -> field.cable(Floors.run(cable, new double[][] {{0.2, 0.9}, {0.9, 0.9}, {0.9, 0.2}})));
+        rejects("outside the floor", () -> field.cable(Floors.run(cable, new double[][] {{0.2, 0.9}, {0.9, 0.2}})));
+        assertThat(field.cable(Floors.run(cable, new double[][] {{0.2, 0.9}, {0.2, 0.2}, {0.9, 0.2}}))
+                        .solve()
+                        .heated())
+                .isNotNull();
+        FloorShape column = FloorShape.of(
+                new double[][] {{0, 0}, {1, 0}, {1, 1}, {0, 1}},
+                List.<double[][]>of(new double[][] {{0.4, 0.4}, {0.6, 0.4}, {0.6, 0.6}, {0.4, 0.6}}),
+                Units.METRE);
+        rejects("outside the floor", () -> FloorField.builder(floor(), Floors.climate(20, 10, 1), column)
+                .cable(Floors.run(cable, new double[][] {{0.2, 0.5}, {0.8, 0.5}})));
+        rejects("longer than 0", () -> Floors.run(cable, new double[][] {{0.2, 0.2}, {0.2, 0.2}}));
+    }
+
+    @Test
+    void outlinesAreSimpleRings() {
+        rejects(
+                "outline",
+                () -> FloorShape.of(new double[][] {{0, 0}, {1, 1}, {1, 0}, {0, 1}}, List.of(), Units.METRE));
+        rejects("outline", () -> FloorShape.of(new double[][] {{0, 0}, {1, 1}, {2, 2}}, List.of(), Units.METRE));
+        rejects("outline", () -> FloorShape.of(new double[][] {{0, 0}, {0, 0}, {0, 0}}, List.of(), Units.METRE));
+        rejects(
+                "hole",
+                () -> FloorShape.of(
+                        new double[][] {{0, 0}, {3, 0}, {3, 3}, {0, 3}},
+                        List.<double[][]>of(new double[][] {{1, 1}, {2, 2}, {2, 1}, {1, 2}}),
+                        Units.METRE));
+    }
+
+    @Test
+    void limitZonesAreNamedAndNarrow() {
+        FloorShape strip = Floors.rectangle(0, 0, 5, 1);
+        rejects("limit zone name", () -> new LimitZone(" ", strip, SurfaceLimit.OCCUPIED));
+        assertThat(new LimitZone("window", strip, SurfaceLimit.PERIPHERAL).limit())
+                .isEqualTo(SurfaceLimit.PERIPHERAL);
+        rejects(
+                "wider than 1.0 m",
+                () -> new LimitZone("window", Floors.rectangle(0, 0, 5, 1.1), SurfaceLimit.PERIPHERAL));
+    }
+
+    /** Time needs a spacing that the cable fits into, as the section does. */
+    @Test
+    void spacingHoldsInTimeToo() {
+        Climate climate = Floors.climate(20, 10, 1);
+        EmbeddedCable cable = Floors.cable(10, 3, 5);
+        rejects(
+                "spacing",
+                () -> HeatUp.fromCold(floor(), climate, SurfaceLaws.floorCurve(), cable, Amounts.millimetres(6)));
+        rejects("spacing", () -> new Thermostat(Amounts.kelvins(1), true)
+                .run(
+                        floor(),
+                        climate,
+                        SurfaceLaws.floorCurve(),
+                        cable,
+                        Amounts.millimetres(5),
+                        new WeeklySchedule(Amounts.celsius(20), List.of())));
+    }
+
+    /** A slip of the point passes the door but not unnoticed. */
+    @Test
+    void oddConductivitiesAreTold() {
+        BuildUp slipped = BuildUp.of(List.of(
+                Layer.of("porcelain tile", Amounts.millimetres(9), Amounts.wattsPerMetreKelvin(130)),
+                Layer.heated("mortar", Amounts.millimetres(12), Amounts.wattsPerMetreKelvin(0.1)),
+                Layer.of("plywood", Amounts.millimetres(18), Amounts.wattsPerMetreKelvin(0.13)),
+                Layer.of("unobtainium", Amounts.millimetres(18), Amounts.wattsPerMetreKelvin(130))));
+        assertThat(slipped.conductivityFindings())
+                .extracting(Finding::subject)
+                .containsExactly("porcelain tile", "unobtainium");
+        assertThat(slipped.conductivityFindings().get(0).message())
+                .contains("130.0 W/(m·K)")
+                .contains("1.30 W/(m·K) of porcelain tile");
+        assertThat(floor().conductivityFindings()).isEmpty();
+        assertThat(Material.named("wood wool board").orElseThrow().name()).isEqualTo("cement-bonded wood wool board");
+        assertThat(Material.named("aerated concrete").orElseThrow().name()).contains("aerated");
+    }
+
+    @Test
+    void membraneIsPartedAtItsStudTops() {
+        StuddedLayer studs = new StuddedLayer(
+                Amounts.millimetres(34),
+                Amounts.millimetres(22),
+                Amounts.millimetres(9),
+                Amounts.wattsPerMetreKelvin(1),
+                Amounts.wattsPerMetreKelvin(0.2));
+        BuildUp parted = studs.partedAtStudTops(floor());
+        assertThat(parted.layers()).hasSize(6);
+        assertThat(Floors.value(parted.heatedLayer().thickness().to(Units.MILLIMETRE)))
+                .isCloseTo(9, within(1e-9));
+        assertThat(Floors.value(parted.thickness().to(Units.METRE)))
+                .isCloseTo(Floors.value(floor().thickness().to(Units.METRE)), within(1e-12));
+        assertThat(studs.partedAtStudTops(parted)).isEqualTo(parted);
+        rejects("stud height", () -> studs.partedAtStudTops(BuildUp.of(List.of(Floors.layer(8, 1, true)))));
+        assertThat(studs.fits(floor(), Floors.cable(11, 2.5, 6.5))).isTrue();
+        assertThat(studs.fits(floor(), Floors.cable(11, 2.5, 7))).isFalse();
+        assertThat(studs.fits(floor(), Floors.cable(11, 6.5, 7))).isFalse();
     }
 
     @Test
@@ -142,6 +255,10 @@ class BadInputTest {
                 "later than",
                 () -> new WeeklySchedule.Period(
                         Set.of(DayOfWeek.MONDAY), LocalTime.of(8, 0), LocalTime.of(6, 0), Amounts.celsius(28)));
+        rejects(
+                "whole minute",
+                () -> new WeeklySchedule.Period(
+                        Set.of(DayOfWeek.MONDAY), LocalTime.of(6, 0), LocalTime.of(6, 0, 20), Amounts.celsius(28)));
         rejects("overlap", () -> new WeeklySchedule(Amounts.celsius(18), List.of(morning, morning)));
         rejects("setback", () -> new WeeklySchedule(Amounts.celsius(28), List.of(morning)));
         rejects("hysteresis", () -> new Thermostat(Amounts.kelvins(0), true));

@@ -122,6 +122,18 @@ class FloorFieldTest {
         assertThat(Floors.celsius(Floors.at(field, 1.25, 1)))
                 .isLessThan(Floors.celsius(field.heated().min()));
         assertThat(Floors.value(field.heatedBy(0).area())).isCloseTo(0.1 * 1.96, within(0.02));
+        // The missing run leaves one cold stripe from wall to wall, and nothing else is as cold.
+        List<ColdPlace> cold = field.coldPlaces(List.of(Floors.rectangle(0, 0, 2.4, 1.96)), Amounts.celsius(28));
+        assertThat(cold).hasSize(1);
+        assertThat(Floors.value(cold.get(0).coldest().x())).isCloseTo(1.25, within(0.01));
+        assertThat(Floors.value(cold.get(0).area())).isBetween(0.04 * 1.96, 0.15 * 1.96);
+        assertThat(field.coldPlaces(List.of(Floors.rectangle(0, 0, 1, 1.96)), Amounts.celsius(28)))
+                .isEmpty();
+        assertThat(Floors.celsius(field.heatedWithout(List.of(Floors.rectangle(0, 0, 1.2, 1.96)))
+                        .orElseThrow()
+                        .max()))
+                .isLessThanOrEqualTo(Floors.celsius(field.heated().max()));
+        assertThat(Floors.value(field.intoRoom())).isCloseTo(Floors.value(field.upward()), within(1e-9));
         double[][] grid = field.surfaceGrid(Units.CELSIUS);
         assertThat(grid[10][10])
                 .isCloseTo(

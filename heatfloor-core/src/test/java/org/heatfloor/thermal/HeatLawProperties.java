@@ -168,6 +168,45 @@ class HeatLawProperties {
         assertThat(Floors.celsius(imperial.sheath())).isCloseTo(Floors.celsius(metric.sheath()), within(1e-9));
     }
 
+    /** The whole floor given in inches, feet and degrees Fahrenheit is the same floor. */
+    @Property(tries = 15)
+    void fieldDoesNotDependOnUnits(
+            @ForAll @LongRange(min = 0, max = 1000) long seed, @ForAll @DoubleRange(min = 15, max = 24) double air) {
+        double[][] path = Routes.wandering(seed, WIDTH, HEIGHT, 5);
+        FloorField metric = FloorField.builder(Floors.washroom(), Floors.climate(air, 12, 1), FLOOR)
+                .cable(Floors.run(Floors.cable(11, 2.5, 6.5), path))
+                .heatedWithin(Amounts.millimetres(51))
+                .solve();
+        double[][] feet = new double[path.length][];
+        for (int i = 0; i < path.length; i++) {
+            feet[i] = new double[] {path[i][0] / 0.3048, path[i][1] / 0.3048};
+        }
+        double w = WIDTH / 0.0254;
+        double h = HEIGHT / 0.0254;
+        FloorField imperial = FloorField.builder(
+                        Floors.washroom(),
+                        Climate.of(
+                                        Amounts.of(air * 1.8 + 32, Units.FAHRENHEIT),
+                                        Amounts.of(12 * 1.8 + 32, Units.FAHRENHEIT))
+                                .withFilmBelow(Amounts.of(1, Units.WATT_PER_SQUARE_METRE_KELVIN)),
+                        FloorShape.of(new double[][] {{0, 0}, {w, 0}, {w, h}, {0, h}}, List.of(), Units.INCH))
+                .cable(CableRun.of(
+                        new EmbeddedCable(
+                                Amounts.of(11 * 0.3048, Units.WATT_PER_FOOT),
+                                Amounts.inches(5 / 25.4),
+                                Amounts.inches(6.5 / 25.4)),
+                        feet,
+                        Units.FOOT))
+                .heatedWithin(Amounts.inches(51 / 25.4))
+                .solve();
+        assertThat(Floors.celsius(Floors.at(imperial, 0.4, 0.3)))
+                .isCloseTo(Floors.celsius(Floors.at(metric, 0.4, 0.3)), within(1e-8));
+        assertThat(Floors.celsius(imperial.floor().max()))
+                .isCloseTo(Floors.celsius(metric.floor().max()), within(1e-8));
+        assertThat(Floors.value(imperial.upward().to(Units.WATT)))
+                .isCloseTo(Floors.value(metric.upward().to(Units.WATT)), within(1e-8));
+    }
+
     /** Heating up never overtakes the steady state and never turns back. */
     @Property(tries = 15)
     void heatUpIsMonotone(

@@ -1,6 +1,7 @@
 package org.heatfloor.thermal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -117,6 +118,26 @@ class SourcesTest {
                             .severity())
                     .isEqualTo(Severity.WARNING);
         }
+    }
+
+    /** The bands' ends are where the formula gives the category's share; beyond the formula a floor is still judged. */
+    @Test
+    void comfortBandsEndAtTheirShare() {
+        for (FloorComfort.Category category : FloorComfort.Category.values()) {
+            double most = Floors.value(category.mostDissatisfied());
+            assertThat(Floors.value(FloorComfort.dissatisfied(category.warmest())))
+                    .isCloseTo(most, within(1e-9));
+            assertThat(Floors.value(FloorComfort.dissatisfied(category.coolest())))
+                    .isCloseTo(most, within(1e-9));
+        }
+        assertThat(Floors.celsius(FloorComfort.Category.B.warmest())).isCloseTo(28.0, within(0.05));
+        assertThat(Floors.celsius(FloorComfort.Category.C.warmest())).isCloseTo(30.1, within(0.05));
+        Finding hot = FloorComfort.judge("floor", Amounts.celsius(42), FloorComfort.Category.C);
+        assertThat(hot.severity()).isEqualTo(Severity.WARNING);
+        assertThat(hot.message()).contains("far too warm");
+        assertThat(FloorComfort.judge("floor", Amounts.celsius(1), FloorComfort.Category.C)
+                        .message())
+                .contains("far too cool");
     }
 
     @Test

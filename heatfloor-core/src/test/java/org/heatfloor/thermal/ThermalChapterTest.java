@@ -3,6 +3,9 @@ package org.heatfloor.thermal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -216,6 +219,8 @@ class ThermalChapterTest {
         Finding short1 = HeatFindings.heatLoss(Amounts.watts(260), Amounts.watts(290));
         assertThat(short1.severity()).isEqualTo(Severity.WARNING);
         assertThat(short1.message()).contains("90 %");
+        assertThat(HeatFindings.heatLoss(Amounts.watts(-5), Amounts.watts(0)).message())
+                .isEqualTo("The floor takes 5 W from the room and does not heat it.");
         assertThat(HeatFindings.heatLoss(Amounts.watts(449), Amounts.watts(290)).severity())
                 .isEqualTo(Severity.NOTE);
         assertThat(HeatFindings.lawRange(CURVE, section.surfaceMean(), CLIMATE.air())
@@ -232,6 +237,63 @@ class ThermalChapterTest {
                         .message())
                 .contains("5.5 %");
         assertThat(BarefootFloor.STONE_AND_TILE.highest()).isEqualTo(Amounts.celsius(29.5));
+    }
+
+    /** The chapter prints what the code gives, to the digit. */
+    @Test
+    void theChapterPrintsTheseFigures() throws IOException {
+        String chapter = Files.readString(Path.of("..", "docs", "thermal.md")).replaceAll("\\s+", " ");
+        SteadySection section = section();
+        FloorField field = field();
+        SensorReading sensor = Floors.sensorAt(field, 1.253, 0.98);
+        HeatUp heatUp = HeatUp.fromCold(BUILD_UP, CLIMATE, CURVE, CABLE, Amounts.millimetres(102));
+        List<String> printed = new ArrayList<>(List.of(
+                HeatFindings.text(
+                        "a film of %.2f W/(m²·K), %.1f W/m² up, %.1f W/m² down, surface mean %.2f °C, above a cable %.2f °C,"
+                                + " midway %.2f °C, sheath %.2f °C",
+                        Floors.value(section.film()),
+                        Floors.value(section.upward()),
+                        Floors.value(section.downward()),
+                        Floors.celsius(section.surfaceMean()),
+                        Floors.celsius(section.surfaceMax()),
+                        Floors.celsius(section.surfaceMin()),
+                        Floors.celsius(section.sheath())),
+                HeatFindings.text(
+                        "takes %.1f W, gives %.1f W up and %.1f W down; the heated part is %.2f °C on average and %.2f °C at"
+                                + " its hottest, and the coldest corner of the floor %.2f °C",
+                        Floors.value(field.supplied()),
+                        Floors.value(field.upward()),
+                        Floors.value(field.downward()),
+                        Floors.celsius(field.heated().mean()),
+                        Floors.celsius(field.heated().max()),
+                        Floors.celsius(field.floor().min())),
+                HeatFindings.text(
+                        "reads %.1f °C, %.1f K below the mean and %.1f K below the hottest",
+                        Floors.celsius(sensor.reading()),
+                        -Floors.value(sensor.aboveMean()),
+                        -Floors.value(sensor.aboveMax())),
+                HeatFindings.text(
+                        "90 %% of its rise after %.0f min; it is at 28 °C after %.0f min, from a setback at 24 °C after %.0f"
+                                + " min",
+                        Floors.value(heatUp.timeToShare(Amounts.of(90, Units.PERCENT))
+                                        .orElseThrow())
+                                / 60,
+                        Floors.value(heatUp.timeTo(Amounts.celsius(28)).orElseThrow()) / 60,
+                        Floors.value(heatUp.fromSetback(Amounts.celsius(24))
+                                        .timeTo(Amounts.celsius(28))
+                                        .orElseThrow())
+                                / 60)));
+        for (SurfaceLaw law : SurfaceLaws.sideBySide(Optional.empty(), Amounts.metres(3.4286))) {
+            printed.add(HeatFindings.text(
+                    "| %.1f | %.1f |",
+                    Floors.value(law.flux(Amounts.celsius(29), Amounts.celsius(20))),
+                    Floors.celsius(SteadySection.of(BUILD_UP, CLIMATE, law, CABLE, Amounts.millimetres(102))
+                            .surfaceMean())));
+        }
+        for (SurfaceLimit limit : SurfaceLimit.values()) {
+            printed.add(HeatFindings.text("%.0f °C", Floors.celsius(limit.temperature())));
+        }
+        assertThat(printed).allSatisfy(text -> assertThat(chapter).contains(text));
     }
 
     @Test

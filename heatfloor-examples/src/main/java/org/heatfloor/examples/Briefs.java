@@ -50,6 +50,7 @@ final class Briefs {
         if (file.buildUp().isPresent() && file.climate().isPresent()) {
             brief.heat(file.buildUp().get(), file.climate().get());
         }
+        file.heat().ifPresent(brief::heatDetails);
         file.tile().ifPresent(brief::tile);
         file.bedding().ifPresent(brief::bedding);
         return brief.build();

@@ -144,10 +144,14 @@ final class PlanFile {
         set(node, "powerDensity", heat.powerDensity());
         set(node, "upward", heat.upward());
         set(node, "downward", heat.downward());
-        set(node, "surfaceMean", heat.surfaceMean());
-        set(node, "surfaceMax", heat.surfaceMax());
-        set(node, "surfaceMin", heat.surfaceMin());
+        set(node, "surfaceMean", heat.asLaid().mean());
+        set(node, "surfaceMax", heat.asLaid().max());
+        set(node, "surfaceMin", heat.asLaid().min());
         set(node, "sheath", heat.sheath());
+        ObjectNode regular = node.putObject("regularRow");
+        set(regular, "surfaceMean", heat.regularMean());
+        set(regular, "surfaceMax", heat.regularMax());
+        set(regular, "surfaceMin", heat.regularMin());
         return node;
     }
 
@@ -165,7 +169,7 @@ final class PlanFile {
         return node;
     }
 
-    private static ObjectNode roomHeat(RoomHeat heat) {
+    private ObjectNode roomHeat(RoomHeat heat) {
         ObjectNode node = object();
         set(node, "heatOutput", heat.heatOutput());
         set(node, "heatLoss", heat.heatLoss());
@@ -173,6 +177,11 @@ final class PlanFile {
             node.put("coversHeatLoss", heat.coversHeatLoss());
         }
         set(node, "heatUpTime", heat.heatUpTime());
+        node.set("floor", HeatTable.floor(heat.floor(), wkt));
+        ObjectNode use = HeatTable.use(heat.use());
+        if (!use.isEmpty()) {
+            node.set("use", use);
+        }
         return node;
     }
 

@@ -16,6 +16,7 @@ import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.electrical.InstallationDetails;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
+import org.heatfloor.plan.HeatDetails;
 import org.heatfloor.takeoff.Bedding;
 import org.heatfloor.takeoff.TileSpec;
 import org.heatfloor.thermal.BuildUp;
@@ -42,6 +43,7 @@ import org.locationtech.jts.geom.Point;
  * @param installation what else is said of the electrical installation
  * @param buildUp the layers, where given
  * @param climate the temperatures around, where given
+ * @param heat what more is known of the heat, where given
  * @param tile the tile, where given
  * @param bedding trowels and mortar, where given
  */
@@ -63,6 +65,7 @@ record RoomFile(
         InstallationDetails installation,
         Optional<BuildUp> buildUp,
         Optional<Climate> climate,
+        Optional<HeatDetails> heat,
         Optional<TileSpec> tile,
         Optional<Bedding> bedding) {
 

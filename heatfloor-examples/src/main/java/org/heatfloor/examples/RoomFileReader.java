@@ -28,6 +28,7 @@ import org.heatfloor.electrical.InstallationDetails;
 import org.heatfloor.electrical.Supply;
 import org.heatfloor.grid.Membrane;
 import org.heatfloor.grid.MembraneStock;
+import org.heatfloor.plan.HeatDetails;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.Bedding;
 import org.heatfloor.takeoff.TileSpec;
@@ -91,6 +92,7 @@ final class RoomFileReader {
                 top.sectionIfGiven("installation", InstallationReader::installation);
         Optional<BuildUp> buildUp = CoveringReader.buildUp(top);
         Optional<Climate> climate = top.sectionIfGiven("climate", CoveringReader::climate);
+        Optional<HeatDetails> heat = top.sectionIfGiven("heat", s -> HeatReader.heat(s, unit));
         Optional<TileSpec> tile = top.sectionIfGiven("tile", CoveringReader::tile);
         Optional<Bedding> bedding = top.sectionIfGiven("bedding", CoveringReader::bedding);
 
@@ -123,6 +125,7 @@ final class RoomFileReader {
                 installation.orElse(InstallationDetails.NONE),
                 buildUp,
                 climate,
+                heat,
                 tile,
                 bedding));
     }

@@ -12,10 +12,8 @@ import org.heatfloor.electrical.Circuit;
 import org.heatfloor.electrical.HeatingCable;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
-import org.heatfloor.plan.CableHeat;
 import org.heatfloor.plan.Plan;
 import org.heatfloor.plan.PlannedCable;
-import org.heatfloor.plan.RoomHeat;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
@@ -34,6 +32,7 @@ final class Summary {
     private final Plan plan;
     private final List<Finding> findings;
     private final UserUnits units;
+    private final HeatText heat;
     private final Set<String> cables;
     private final List<String> lines = new ArrayList<>();
 
@@ -44,6 +43,7 @@ final class Summary {
                 .sorted(Comparator.comparing(Finding::severity).thenComparing(f -> !choice(f)))
                 .toList();
         this.units = new UserUnits(file.coordinateUnit());
+        this.heat = new HeatText(units);
     }
 
     static List<String> of(Plan plan, List<Finding> findings, RoomFile file) {
@@ -91,8 +91,11 @@ final class Summary {
         plan.takeOff().ifPresent(this::takeOff);
         plan.cables().forEach(this::laying);
         plan.circuits().forEach(this::circuit);
-        plan.cables().forEach(c -> c.heat().ifPresent(h -> heat(c, h)));
-        plan.roomHeat().ifPresent(this::roomHeat);
+        plan.cables().forEach(c -> c.heat().ifPresent(h -> line("Heat", heat.cable(c, h, plan.roomHeat()))));
+        plan.roomHeat().ifPresent(room -> {
+            line("", heat.room(room));
+            line("", heat.use(room));
+        });
         plan.takeOff().ifPresent(this::heights);
         for (Plan.FittingLengths fits : plan.fittingLengths()) {
             if (plan.status() == Plan.Status.IMPOSSIBLE) {
@@ -156,26 +159,6 @@ final class Summary {
                         + UserUnits.written(circuit.voltageDropShare(), Units.PERCENT, 2));
     }
 
-    private void heat(PlannedCable cable, CableHeat heat) {
-        line(
-                "Heat",
-                cable.name() + ": " + units.flux(heat.powerDensity()) + ", of it " + units.flux(heat.upward())
-                        + " upward; surface " + units.temperature(heat.surfaceMean()) + " mean, "
-                        + units.temperature(heat.surfaceMin()) + " to " + units.temperature(heat.surfaceMax()));
-    }
-
-    private void roomHeat(RoomHeat heat) {
-        String output = UserUnits.written(heat.heatOutput(), Units.WATT, 0) + " into the room";
-        String loss = heat.heatLoss()
-                .map(l -> (heat.coversHeatLoss() ? ", covers" : ", does not cover") + " the heat loss of "
-                        + UserUnits.written(l, Units.WATT, 0))
-                .orElse("");
-        String time = heat.heatUpTime()
-                .map(t -> "; " + UserUnits.time(t) + " from cold to 90 % of the rise")
-                .orElse("");
-        line("", output + loss + time);
-    }
-
     private void heights(TakeOff takeOff) {
         if (takeOff.height().isEmpty()) {
             return;
@@ -213,6 +196,9 @@ final class Summary {
     }
 
     private void line(String head, String text) {
+        if (text.isEmpty()) {
+            return;
+        }
         List<String> wrapped = TextLines.wrapped(text, COLUMNS - HEAD);
         for (int i = 0; i < wrapped.size(); i++) {
             String first = i == 0 ? head : "";

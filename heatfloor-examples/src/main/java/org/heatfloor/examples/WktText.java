@@ -22,6 +22,11 @@ final class WktText {
         return "POINT (" + of(point.getCoordinate()) + ")";
     }
 
+    /** A point at a place in metres. */
+    String point(double x, double y) {
+        return "POINT (" + of(new Coordinate(x, y)) + ")";
+    }
+
     String of(LineString line) {
         return Arrays.stream(line.getCoordinates())
                 .map(this::of)

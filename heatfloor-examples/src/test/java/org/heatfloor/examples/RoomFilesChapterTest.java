@@ -27,6 +27,9 @@ import org.heatfloor.routing.Effort;
 import org.heatfloor.takeoff.MortarKind;
 import org.heatfloor.takeoff.Notch;
 import org.heatfloor.takeoff.TilePattern;
+import org.heatfloor.thermal.BarefootFloor;
+import org.heatfloor.thermal.SealMaterial;
+import org.heatfloor.thermal.SurfaceLimit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -63,6 +66,10 @@ class RoomFilesChapterTest {
         words.addAll(RoomFileReader.words(Notch.values()).keySet());
         words.addAll(RoomFileReader.JOINT_RULES.keySet());
         words.addAll(RoomFileReader.words(MortarKind.values()).keySet());
+        words.addAll(RoomFileReader.words(SealMaterial.values()).keySet());
+        words.addAll(RoomFileReader.words(SurfaceLimit.values()).keySet());
+        words.addAll(RoomFileReader.words(BarefootFloor.values()).keySet());
+        words.addAll(HeatReader.DAYS.keySet());
         ElectricalCode.all().forEach(code -> words.add(code.name()));
         words.addAll(InstallationReader.ROOMS.keySet());
         words.addAll(InstallationReader.EMBEDDINGS.keySet());

@@ -23,7 +23,24 @@ import org.locationtech.jts.io.WKTReader;
 class SchoolhouseTest {
 
     private static final Set<String> UNITS = Set.of(
-            "m", "m²", "m³", "kg", "W", "W/m", "W/m²", "m²·K/W", "°C", "K", "A", "V", "Ω", "Ω/m", "s", "rad", "1",
+            "m",
+            "m²",
+            "m³",
+            "kg",
+            "W",
+            "W/m",
+            "W/m²",
+            "m²·K/W",
+            "W/(m²·K)",
+            "°C",
+            "K",
+            "A",
+            "V",
+            "Ω",
+            "Ω/m",
+            "s",
+            "rad",
+            "1",
             "Hz");
 
     @ParameterizedTest
@@ -165,7 +182,14 @@ class SchoolhouseTest {
         assertThat(keys(cable.get("resistance"))).containsExactlyInAnyOrder("nominal", "low", "high");
         assertThat(keys(cable.get("heat")))
                 .containsExactlyInAnyOrder(
-                        "powerDensity", "upward", "downward", "surfaceMean", "surfaceMax", "surfaceMin", "sheath");
+                        "powerDensity",
+                        "upward",
+                        "downward",
+                        "surfaceMean",
+                        "surfaceMax",
+                        "surfaceMin",
+                        "sheath",
+                        "regularRow");
         assertThat(keys(plan.get("circuits").get(0)))
                 .containsExactlyInAnyOrder(
                         "cables",
@@ -177,7 +201,7 @@ class SchoolhouseTest {
                         "voltageDropShare",
                         "residualCurrentDevice");
         assertThat(keys(plan.get("roomHeat")))
-                .containsExactlyInAnyOrder("heatOutput", "heatLoss", "coversHeatLoss", "heatUpTime");
+                .containsExactlyInAnyOrder("heatOutput", "heatLoss", "coversHeatLoss", "heatUpTime", "floor");
         assertThat(keys(plan.get("takeoff")))
                 .containsExactlyInAnyOrder(
                         "membrane", "pieces", "stock", "stockKind", "mortars", "tiles", "grout", "height", "doors");

@@ -38,7 +38,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 /**
  * The whole floor of the schoolhouse washroom and kitchen by the cosine transform, their routes as planned, beside a sparse
  * direct solve of a general library on the same grid. The direct solve is given the least there is to solve: one sheet of
- * cells, the layers lumped into a sideways conductance and a loss to room and below, so that the ratio flatters it. The
+ * cells with the heat of the same routes, the layers lumped into a sideways conductance and a loss to room and below, so that the ratio flatters it. The
  * squares show the cost against the number of cells.
  *
  * <p>{@link #main} runs everything and prints the ratio and the time over {@code n·log n}.
@@ -60,6 +60,8 @@ public class FloorFieldBench {
         PlannedRoom planned = PlannedRoom.read("washroom");
         int stepsX;
         int stepsY;
+        /** Heat of the planned route in each cell, row by row. */
+        double[] watts = {};
 
         /** Reads the room and its planned routes. */
         @Setup
@@ -67,6 +69,7 @@ public class FloorFieldBench {
             planned = PlannedRoom.read(room);
             stepsX = planned.stepsX();
             stepsY = planned.stepsY();
+            watts = planned.cellWatts(stepsX, stepsY);
         }
     }
 
@@ -166,7 +169,7 @@ public class FloorFieldBench {
                     diagonal += sheet * dx / dy;
                 }
                 entries.addItem(c, c, diagonal);
-                heat.set(c, 0, i % 10 == 0 ? 11 * dy : 0);
+                heat.set(c, 0, state.watts[j * nx + i]);
             }
         }
         DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(entries, (DMatrixSparseCSC) null);

@@ -109,6 +109,29 @@ record PlannedRoom(
         return builder;
     }
 
+    /** Heat of the cables in each of so many cells, row by row: every millimetre of a route to the cell it lies in. */
+    double[] cellWatts(int nx, int ny) {
+        double[] watts = new double[nx * ny];
+        for (CableRun run : cables) {
+            double perMetre =
+                    run.cable().power().to(Units.WATT_PER_METRE).getValue().doubleValue();
+            double[][] path = run.path(Units.METRE);
+            for (int s = 0; s + 1 < path.length; s++) {
+                double length = Math.hypot(path[s + 1][0] - path[s][0], path[s + 1][1] - path[s][1]);
+                int pieces = Math.max(1, (int) Math.ceil(length / 1e-3));
+                for (int p = 0; p < pieces; p++) {
+                    double t = (p + 0.5) / pieces;
+                    double x = path[s][0] + t * (path[s + 1][0] - path[s][0]);
+                    double y = path[s][1] + t * (path[s + 1][1] - path[s][1]);
+                    int i = Math.min(nx - 1, (int) (x / width * nx));
+                    int j = Math.min(ny - 1, (int) (y / height * ny));
+                    watts[j * nx + i] += perMetre * length / pieces;
+                }
+            }
+        }
+        return watts;
+    }
+
     /** Steps of the field's grid along x. */
     int stepsX() {
         return Math.toIntExact(Math.round(

@@ -153,7 +153,7 @@ public class RouterBench {
         @Setup
         public void read() throws IOException {
             site = BenchFloors.hall();
-            cable = BenchFloors.cable(Router.of(site).capacity(0, 2).multiply(0.75));
+            cable = BenchFloors.cable(Router.of(site).capacity(0).multiply(0.75));
         }
     }
 
