@@ -122,7 +122,6 @@ final class Assembly {
                 .filter(f -> !f.subject().equals("movement joints"))
                 .forEach(findings::add);
         findings.addAll(FloorFindings.of(brief, heatable));
-        List<LineString> lines = routes.stream().map(CableRoute::line).toList();
         takeOff.membraneCut()
                 .ifPresent(cut -> findings.addAll(FloorFindings.seams(brief, lattice, cut, cables, lines)));
         findings.addAll(FloorFindings.heatedForNothing(heatable, lines));
