@@ -22,8 +22,8 @@ import org.heatfloor.routing.RouteOutcome;
 import org.heatfloor.routing.Router;
 
 /**
- * The router on invented rooms: both kinds of cable, lengths of 55, 60, 75 and 90 % of the capacity bound and 97 % of the
- * longest route found.
+ * The router on invented rooms: both kinds of cable, lengths of 55, 60, 75 and 90 % of the bound on the floor that rows can
+ * reach and 97 % of the longest route found. Rooms whose cold lead reaches no place to begin are listed and not counted.
  */
 final class RandomRoomTable {
 
@@ -76,12 +76,17 @@ final class RandomRoomTable {
             remarks.add(variant + " " + room.name() + ": capacity " + capacity + " m");
             return;
         }
+        double rows = Math.min(capacity, metres(router.rowCapacity(0)));
+        if (floor.lay(router, cable(room, conductors, rows / 2), Effort.QUICK).answer()
+                instanceof RouteOutcome.NotReached notReached) {
+            remarks.add(variant + " " + room.name() + ": " + notReached);
+            return;
+        }
         for (double share : SHARES) {
             String column = String.format(Locale.ROOT, "%2.0f %% of bound", 100 * share);
-            lay(number, room, floor, router, conductors, share * capacity, variant + ", " + column);
+            lay(number, room, floor, router, conductors, share * rows, variant + ", " + column);
         }
         double longest = longest(room, floor, router, conductors, capacity);
-        double rows = Math.min(capacity, metres(router.rowCapacity(0)));
         shareOfBound.add(longest / capacity);
         shareOfRows.add(longest / rows);
         if (longest < 0.94 * rows) {
