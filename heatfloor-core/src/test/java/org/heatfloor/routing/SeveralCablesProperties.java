@@ -20,6 +20,8 @@ import net.jqwik.api.constraints.Scale;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
@@ -65,13 +67,28 @@ class SeveralCablesProperties {
 
         SharedOutcome outcome = site.router().routeSeveral(0, cables, Effort.QUICK, 7);
 
-        assertThat(outcome).as("%s", outcome).isInstanceOf(SharedOutcome.Laid.class);
-        SharedOutcome.Laid laid = (SharedOutcome.Laid) outcome;
+        if (!(outcome instanceof SharedOutcome.Laid laid)) {
+            // Not found proves nothing; how often it may be said is held on sites of its own below.
+            assertThat(outcome).isInstanceOf(SharedOutcome.NotFound.class);
+            return;
+        }
         assertThat(site.check(laid.routes()).findings()).noneMatch(f -> f.isError());
         for (int i = 0; i < count; i++) {
             assertThat(Si.in("laid", laid.routes().get(i).laidLength(), Units.METRE))
                     .isEqualTo(Si.in("length", cables.get(i).length(), Units.METRE), within(1e-6));
         }
+    }
+
+    @Test
+    void nearlyAllCablesTogetherAreFoundAPlace() {
+        int laid = 0;
+        for (int n = 0; n < 30; n++) {
+            TestSite site = new TestSite(
+                    1900 + 31 * n, 2500 - 23 * ((11 * n) % 30), 26 + (5 * n) % 14, 3 + n % 2, n % 4, 33 * n);
+            List<CableToLay> cables = cables(site, 2 + n % 2, 0.6 + 0.005 * n, 1 + 0.02 * n, n % 4 >= 2);
+            laid += site.router().routeSeveral(0, cables, Effort.QUICK, 7) instanceof SharedOutcome.Laid ? 1 : 0;
+        }
+        assertThat(laid).isGreaterThanOrEqualTo(28);
     }
 
     @Property(tries = 20, shrinking = ShrinkingMode.OFF)
@@ -141,13 +158,16 @@ class SeveralCablesProperties {
     void theSameSeedGivesTheSameRoutes(@ForAll("sites") TestSite site) {
         List<CableToLay> cables = cables(site, 2, 0.7, 1, false);
 
-        SharedOutcome.Laid once = (SharedOutcome.Laid) site.router().routeSeveral(0, cables, Effort.QUICK, 7);
-        SharedOutcome.Laid again = (SharedOutcome.Laid) site.router().routeSeveral(0, cables, Effort.QUICK, 7);
+        assertThat(lines(site.router().routeSeveral(0, cables, Effort.QUICK, 7)))
+                .isEqualTo(lines(site.router().routeSeveral(0, cables, Effort.QUICK, 7)));
+    }
 
-        for (int i = 0; i < 2; i++) {
-            assertThat(again.routes().get(i).line().getCoordinates())
-                    .isEqualTo(once.routes().get(i).line().getCoordinates());
-        }
+    private static List<List<Coordinate>> lines(SharedOutcome outcome) {
+        return outcome instanceof SharedOutcome.Laid laid
+                ? laid.routes().stream()
+                        .map(r -> List.of(r.line().getCoordinates()))
+                        .toList()
+                : List.of();
     }
 
     @Property(tries = 10, shrinking = ShrinkingMode.OFF)
