@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -25,6 +26,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.linearref.LengthLocationMap;
+import org.locationtech.jts.linearref.LinearLocation;
 
 /** Laws of cables laid in part, judged by the independent check. */
 class ReplannerProperties {
@@ -60,15 +63,21 @@ class ReplannerProperties {
                 TradeLength.studs(1));
     }
 
-    /** Any first piece of a cable with one end, cut anywhere, keeps every rule but that of its length. */
-    @Property(tries = 15)
+    /**
+     * Any first piece of a cable with one end keeps every rule but that of its length. It is cut at a drawn point where one is
+     * near, since a chord of an arc cut short would be measured as a sharper bend.
+     */
+    @Property(tries = 15, maxDiscardRatio = 5)
     void aFirstPieceOfAOneEndedRouteIsValid(
             @ForAll("sites") TestSite site,
             @ForAll @DoubleRange(min = 0.6, max = 0.85) @Scale(3) double share,
             @ForAll @DoubleRange(min = 0.01, max = 1) @Scale(4) double piece) {
         CableRoute route = plan(site, share, false);
         LengthIndexedLine whole = new LengthIndexedLine(route.line());
-        LineString line = (LineString) whole.extractLine(0, piece * whole.getEndIndex());
+        LinearLocation cut = LengthLocationMap.getLocation(route.line(), piece * whole.getEndIndex());
+        cut.snapToVertex(route.line(), 0.02);
+        LineString line = (LineString) whole.extractLine(0, LengthLocationMap.getLength(route.line(), cut));
+        Assume.that(line.getLength() > 0);
 
         RouteCheckReport report = site.routeCheck(List.of())
                 .check(List.of(new LaidCable(
@@ -111,7 +120,7 @@ class ReplannerProperties {
                 .isEqualTo(metres(route.whole().laidLength()), within(1e-6));
         // What stays lies where it lay.
         double kept = route.kept().getLength();
-        assertThat(route.kept().buffer(1e-4).covers(line.extractLine(0, Math.max(0, kept - 0.001))))
+        assertThat(kept < 0.01 || route.kept().buffer(1e-4).covers(line.extractLine(0, kept - 0.001)))
                 .isTrue();
     }
 
