@@ -41,6 +41,7 @@ record PlannedRoom(
         double studHeight = kitchen ? 10 : 9;
         List<CableRun> cables = new ArrayList<>();
         double[][] outline = {};
+        List<double[][]> holes = new ArrayList<>();
         try (InputStream in = PlannedRoom.class.getResourceAsStream(name + "-routes.csv")) {
             if (in == null) {
                 throw new IllegalStateException(name + "-routes.csv is missing");
@@ -52,6 +53,10 @@ record PlannedRoom(
                 double[][] points = points(cells[3]);
                 if (cells[0].equals("outline")) {
                     outline = points;
+                    continue;
+                }
+                if (cells[0].equals("hole")) {
+                    holes.add(points);
                     continue;
                 }
                 EmbeddedCable cable = EmbeddedCable.flushWithStuds(
@@ -69,7 +74,7 @@ record PlannedRoom(
         return new PlannedRoom(
                 buildUp,
                 climate,
-                FloorShape.of(outline, List.of(), Units.METRE),
+                FloorShape.of(outline, holes, Units.METRE),
                 List.copyOf(cables),
                 kitchen ? 5.2 : 2.41,
                 kitchen ? 4.1 : 1.96,
