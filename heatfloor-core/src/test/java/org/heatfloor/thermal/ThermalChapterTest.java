@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
@@ -294,6 +298,35 @@ class ThermalChapterTest {
             printed.add(HeatFindings.text("%.0f °C", Floors.celsius(limit.temperature())));
         }
         assertThat(printed).allSatisfy(text -> assertThat(chapter).contains(text));
+    }
+
+    /** Times measured by a command, kept in a file; the chapter prints them and the ratios between them. */
+    @Test
+    void theSpeed() throws IOException {
+        String chapter = Files.readString(Path.of("..", "docs", "thermal.md")).replaceAll("\\s+", " ");
+        Map<String, Double> milliseconds = new HashMap<>();
+        try (InputStream in = ThermalChapterTest.class.getResourceAsStream("/org/heatfloor/thermal/field-bench.csv")) {
+            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .toList()) {
+                String[] field = line.split(",", 3);
+                assertThat(chapter).contains("| " + field[0] + " | " + field[1] + " |");
+                milliseconds.put(field[0], Double.parseDouble(field[1]));
+            }
+        }
+        for (String room : List.of("washroom", "kitchen")) {
+            double ratio = milliseconds.get(room + " by the sparse solver")
+                    / milliseconds.get(room + " by the cosine transform");
+            assertThat(chapter).contains("1/" + Math.round(ratio));
+        }
+        for (int side : new int[] {256, 512}) {
+            double once = milliseconds.get("square of " + side + " × " + side + " cells");
+            double more = milliseconds.get("square of " + 2 * side + " × " + 2 * side + " cells");
+            assertThat(chapter)
+                    .contains(HeatFindings.text("%.2f", more / once))
+                    .contains(HeatFindings.text("%.2f", 4 * Math.log(2.0 * side) / Math.log(side)));
+        }
     }
 
     @Test
