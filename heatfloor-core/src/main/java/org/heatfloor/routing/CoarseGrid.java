@@ -1,6 +1,7 @@
 package org.heatfloor.routing;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The grid of lattice lines a route may use: lines at least the least gap apart, so that a route on them keeps the spacing
@@ -22,12 +23,17 @@ final class CoarseGrid {
     final int[] tall;
     /** Whether all four edges of the square with this lower left node exist. */
     final boolean[] whole;
+    /** The lower left nodes of those squares. */
+    final int[] squares;
+    /** What a step along each bit adds to a node's number. */
+    final int[] steps;
 
     CoarseGrid(Lattice lattice, int[] xs, int[] ys) {
         this.xs = xs;
         this.ys = ys;
         columns = xs.length;
         rows = ys.length;
+        steps = new int[] {0, 1, columns, 0, -1, 0, 0, 0, -columns};
         edges = new byte[columns * rows];
         boolean[] used = new boolean[edges.length];
         for (int j = 0; j < rows; j++) {
@@ -60,6 +66,7 @@ final class CoarseGrid {
                     && (edges[v + 1] & Lattice.NORTH) != 0
                     && (edges[v + columns] & Lattice.EAST) != 0;
         }
+        squares = IntStream.range(0, whole.length).filter(v -> whole[v]).toArray();
     }
 
     private static int[] gaps(int[] lines) {
@@ -72,12 +79,7 @@ final class CoarseGrid {
 
     /** The node one step along a bit. */
     int step(int node, int bit) {
-        return switch (bit) {
-            case Lattice.EAST -> node + 1;
-            case Lattice.NORTH -> node + columns;
-            case Lattice.WEST -> node - 1;
-            default -> node - columns;
-        };
+        return node + steps[bit];
     }
 
     /** Length in pitches of the edge leaving a node along a bit. */

@@ -20,7 +20,7 @@ final class Search {
 
     private static final double COLD = 0.15;
     /** Routes brought to the exact length and compared. */
-    private static final int FINISHED = 16;
+    private static final int FINISHED = Integer.getInteger("fin", 16);
     /** Price of a pitch of length too much or too little while annealing, in turns. */
     private static final double PRICE = 0.35;
     /** The same where the room is nearly full. */
@@ -60,7 +60,8 @@ final class Search {
         if (lengthMetres > FULL * capacity) {
             starts.addAll(densest());
         }
-        Candidate best = improved(starts, effort.starts, effort.steps);
+        if (Boolean.getBoolean("dbg")) System.err.println(part.lattice.width + " " + part.lattice.height + " starts " + starts.size() + " grids " + starts.stream().map(w -> w.grid).distinct().count());
+        Candidate best = improved(starts, Integer.getInteger("st", effort.starts), Integer.getInteger("sp", effort.steps));
         if (best != null) {
             return best;
         }
@@ -162,6 +163,8 @@ final class Search {
                 lattice.firstColumn(), lattice.lastColumn(), least, low, high, LineSets.boundaries(lattice, true));
         List<int[]> rows = LineSets.of(
                 lattice.firstRow(), lattice.lastRow(), least, low, high, LineSets.boundaries(lattice, false));
+        columns = thinned(columns);
+        rows = thinned(rows);
         double target = target();
         List<Walk> walks = new ArrayList<>();
         for (int[] xs : columns) {
@@ -177,6 +180,18 @@ final class Search {
             }
         }
         return walks;
+    }
+
+    private static List<int[]> thinned(List<int[]> sets) {
+        int most = Integer.getInteger("sets", 1000);
+        if (sets.size() <= most) {
+            return sets;
+        }
+        List<int[]> out = new ArrayList<>();
+        for (int n = 0; n < most; n++) {
+            out.add(sets.get((int) Math.round((double) n * (sets.size() - 1) / (most - 1))));
+        }
+        return out;
     }
 
     /** Loops on the densest lines, for a room that the cable nearly fills. */

@@ -72,12 +72,79 @@ final class TreeLoops {
                 teeth.add(cover);
             }
         }
-        for (boolean[] alongRows : teeth) {
-            for (int end = 0; end < 2; end++) {
-                loops.add(blocks.loop(alongRows, end == 0));
+        for (int end = 0; end < 2; end++) {
+            for (boolean[] alongRows : teeth) {
+                loops.add(blocks.loop(blocks.straight(alongRows), end == 0));
+            }
+            int[] deep = blocks.depths();
+            int[] boxed = blocks.boxed();
+            loops.add(blocks.loop(blocks.rings(deep), end == 0));
+            if (!Arrays.equals(deep, boxed)) {
+                loops.add(blocks.loop(blocks.rings(boxed), end == 0));
             }
         }
         return loops;
+    }
+
+    /** Joints of straight teeth: along the row where a block says so, along the column elsewhere. */
+    private byte[] straight(boolean[] alongRow) {
+        byte[] joints = new byte[block.length];
+        for (int b = 0; b < block.length; b++) {
+            if (openEast[b] && alongRow[b] && alongRow[b + 1]) {
+                joints[b] |= Lattice.EAST;
+            }
+            if (openNorth[b] && !alongRow[b] && !alongRow[b + across]) {
+                joints[b] |= Lattice.NORTH;
+            }
+        }
+        return joints;
+    }
+
+    /** Joints of rings: between blocks that lie equally deep in the floor. */
+    private byte[] rings(int[] depth) {
+        byte[] joints = new byte[block.length];
+        for (int b = 0; b < block.length; b++) {
+            if (openEast[b] && depth[b] == depth[b + 1]) {
+                joints[b] |= Lattice.EAST;
+            }
+            if (openNorth[b] && depth[b] == depth[b + across]) {
+                joints[b] |= Lattice.NORTH;
+            }
+        }
+        return joints;
+    }
+
+    /** How many blocks lie between each block and the nearest edge of the floor, straight or aslant. */
+    private int[] depths() {
+        int[] depth = new int[block.length];
+        for (int b = 0; b < block.length; b++) {
+            depth[b] = block[b] ? 1 + Math.min(
+                    Math.min(at(depth, b, -1, 0), at(depth, b, 0, -1)),
+                    Math.min(at(depth, b, -1, -1), at(depth, b, 1, -1))) : 0;
+        }
+        for (int b = block.length - 1; b >= 0; b--) {
+            depth[b] = Math.min(depth[b], 1 + Math.min(
+                    Math.min(at(depth, b, 1, 0), at(depth, b, 0, 1)),
+                    Math.min(at(depth, b, 1, 1), at(depth, b, -1, 1))));
+        }
+        return depth;
+    }
+
+    /** The same in the rectangle about the floor. */
+    private int[] boxed() {
+        int[] depth = new int[block.length];
+        for (int b = 0; b < block.length; b++) {
+            int x = b % across;
+            int y = b / across;
+            depth[b] = block[b] ? 1 + Math.min(Math.min(x, across - 1 - x), Math.min(y, up - 1 - y)) : 0;
+        }
+        return depth;
+    }
+
+    private int at(int[] depth, int b, int dx, int dy) {
+        int x = b % across + dx;
+        int y = b / across + dy;
+        return x >= 0 && x < across && y >= 0 && y < up ? depth[y * across + x] : 0;
     }
 
     private boolean same(boolean[] a, boolean[] b) {
@@ -168,25 +235,26 @@ final class TreeLoops {
         return out;
     }
 
-    private byte[] loop(boolean[] alongRow, boolean fromLowerEnd) {
+    private byte[] loop(byte[] teeth, boolean fromLowerEnd) {
         clearParents();
         apart = blocks;
         byte[] tree = new byte[block.length];
-        for (int b = 0; b < block.length; b++) {
-            if (openEast[b] && alongRow[b] && alongRow[b + 1]) {
+        for (int n = 0; n < block.length; n++) {
+            int b = fromLowerEnd ? n : block.length - 1 - n;
+            if ((teeth[b] & Lattice.EAST) != 0 && root(b) != root(b + 1)) {
                 join(tree, b, Lattice.EAST);
             }
-            if (openNorth[b] && !alongRow[b] && !alongRow[b + across]) {
+            if ((teeth[b] & Lattice.NORTH) != 0 && root(b) != root(b + across)) {
                 join(tree, b, Lattice.NORTH);
             }
         }
         for (int allowed = -4; allowed <= 4 && apart > 1; allowed += 2) {
             for (int n = 0; n < block.length && apart > 1; n++) {
                 int b = fromLowerEnd ? n : block.length - 1 - n;
-                if (openEast[b] && root(b) != root(b + 1) && added(tree, b, Lattice.EAST) <= allowed) {
+                if (openEast[b] && added(tree, b, Lattice.EAST) <= allowed && root(b) != root(b + 1)) {
                     join(tree, b, Lattice.EAST);
                 }
-                if (openNorth[b] && root(b) != root(b + across) && added(tree, b, Lattice.NORTH) <= allowed) {
+                if (openNorth[b] && added(tree, b, Lattice.NORTH) <= allowed && root(b) != root(b + across)) {
                     join(tree, b, Lattice.NORTH);
                 }
             }

@@ -37,8 +37,10 @@ final class Walk {
     private int lockedA = -1;
     private int lockedB = -1;
 
-    private final int[] order;
-    private final int[] position;
+    /** The nodes in order and the place of each; made when they are first asked for. */
+    private int[] order = {};
+
+    private int[] position = {};
     private int ordered;
     private boolean stale = true;
 
@@ -52,16 +54,10 @@ final class Walk {
         this.grid = grid;
         this.used = used;
         this.mayStart = mayStart;
-        order = new int[used.length + 1];
-        position = new int[used.length];
         for (int v = 0; v < used.length; v++) {
             turns += TURN[used[v]];
-            if ((used[v] & Lattice.EAST) != 0) {
-                length += grid.length(v, Lattice.EAST);
-            }
-            if ((used[v] & Lattice.NORTH) != 0) {
-                length += grid.length(v, Lattice.NORTH);
-            }
+            length += (used[v] & Lattice.EAST) != 0 ? grid.wide[v % grid.columns] : 0;
+            length += (used[v] & Lattice.NORTH) != 0 ? grid.tall[v / grid.columns] : 0;
         }
     }
 
@@ -69,8 +65,6 @@ final class Walk {
         grid = other.grid;
         used = other.used.clone();
         mayStart = other.mayStart;
-        order = new int[other.order.length];
-        position = new int[other.position.length];
         turns = other.turns;
         length = other.length;
         start = other.start;
@@ -225,6 +219,9 @@ final class Walk {
 
     /** Bumps in wherever two neighbours are free, those that add no turn first, until the target is reached. */
     void fill() {
+        if (surplus() >= 0) {
+            return;
+        }
         int[] idle = new int[used.length];
         int n = 0;
         for (int v = 0; v < used.length; v++) {
@@ -267,21 +264,44 @@ final class Walk {
 
     /** Anneals for a fixed number of steps and leaves the best state found in place. */
     void anneal(int steps, SplittableRandom random, double hot, double cold) {
+        int[] squares = grid.squares;
+        if (squares.length == 0) {
+            return;
+        }
         double now = cost();
         double best = now;
         Walk kept = new Walk(this);
         double factor = Math.pow(cold / hot, 1.0 / Math.max(1, steps));
         double temperature = hot;
-        int squares = grid.columns * (grid.rows - 1);
+        boolean open = !closed();
         for (int s = 0; s < steps; s++, temperature *= factor) {
-            double limit = now - temperature * Math.log(1 - random.nextDouble());
+            long drawn = random.nextLong();
             boolean changed;
-            int kind = random.nextInt(16);
-            if (kind == 0 && !closed()) {
+            if (open && (drawn & 15) == 0) {
+                double limit = now - temperature * Math.log(1 - random.nextDouble());
                 changed = moveEnd(random, limit, random.nextInt(4) == 0);
             } else {
-                int v = random.nextInt(squares);
-                changed = v % grid.columns != grid.columns - 1 && moveSquare(v, random, limit);
+                int v = squares[(int) ((drawn >>> 33) * squares.length >>> 31)];
+                int pattern = square(v);
+                if (pattern == 0 || pattern == 15 || breaksLock(v)) {
+                    continue;
+                }
+                if (pattern == 5 || pattern == 10) {
+                    if ((drawn >>> 4 & 63) < SKIP) {
+                        continue;
+                    }
+                    changed = reconnect(v, pattern, random, now - temperature * Math.log(1 - random.nextDouble()));
+                } else {
+                    if (!simple(v, pattern)) {
+                        continue;
+                    }
+                    double then = cost(turns + turnsBy(v), length + lengthBy(v));
+                    if (then > now && !(then <= now - temperature * Math.log(1 - random.nextDouble()))) {
+                        continue;
+                    }
+                    toggleSquare(v);
+                    changed = true;
+                }
             }
             if (changed) {
                 stale = true;
@@ -295,6 +315,9 @@ final class Walk {
         take(kept);
     }
 
+    static final int SKIP = Integer.getInteger("skip", 0);
+    static final int SCAN = Integer.getInteger("scan", 1000000);
+
     private void take(Walk other) {
         System.arraycopy(other.used, 0, used, 0, used.length);
         turns = other.turns;
@@ -302,21 +325,6 @@ final class Walk {
         start = other.start;
         tail = other.tail;
         stale = true;
-    }
-
-    private boolean moveSquare(int v, SplittableRandom random, double limit) {
-        int pattern = square(v);
-        if (pattern <= 0 || breaksLock(v)) {
-            return false;
-        }
-        if (pattern == 5 || pattern == 10) {
-            return reconnect(v, pattern, random, limit);
-        }
-        if (!simple(v, pattern) || !(cost(turns + turnsBy(v), length + lengthBy(v)) <= limit)) {
-            return false;
-        }
-        toggleSquare(v);
-        return true;
     }
 
     private boolean reconnect(int v, int pattern, SplittableRandom random, double limit) {
@@ -348,6 +356,9 @@ final class Walk {
         int firstC = Math.min(position[c], position[d]);
         int from = Math.min(firstA, firstC) + 1;
         int to = Math.max(firstA, firstC);
+        if (Math.min(to - from + 1, closed() ? ordered - (to - from + 1) : ordered) > SCAN) {
+            return false;
+        }
         toggleSquare(v);
         int other = rejoin(v, from, to, random);
         if (other >= 0 && cost(turns + turnsBy(other), length + lengthBy(other)) <= limit) {
@@ -496,6 +507,10 @@ final class Walk {
         if (!stale) {
             return;
         }
+        if (order.length == 0) {
+            order = new int[used.length + 1];
+            position = new int[used.length];
+        }
         int node = start;
         if (closed()) {
             node = 0;
@@ -504,22 +519,19 @@ final class Walk {
             }
         }
         int first = node;
-        int from = 0;
-        ordered = 0;
-        while (true) {
-            order[ordered] = node;
-            position[node] = ordered++;
-            int bits = used[node] & ~from;
-            if (bits == 0) {
-                break;
-            }
-            int bit = Integer.lowestOneBit(bits);
-            node = grid.step(node, bit);
-            from = CoarseGrid.opposite(bit);
-            if (node == first) {
-                break;
-            }
+        int bit = Integer.lowestOneBit(used[node]);
+        int n = 0;
+        do {
+            order[n] = node;
+            position[node] = n++;
+            node += grid.steps[bit];
+            bit = used[node] & ~CoarseGrid.opposite(bit);
+        } while (bit != 0 && node != first);
+        if (bit == 0) {
+            order[n] = node;
+            position[node] = n++;
         }
+        ordered = n;
         stale = false;
     }
 
