@@ -28,6 +28,8 @@ final class Candidate {
     final int turns;
     final double coldShare;
     final double farthestMetres;
+    /** Share of the junctions farther than three quarters of the even spacing. */
+    final double coolShare;
 
     private Candidate(
             Part part,
@@ -52,11 +54,12 @@ final class Candidate {
         double[] cold = Coverage.measure(part.lattice, heated(), evenPitches);
         coldShare = cold[0];
         farthestMetres = cold[1] * part.site.pitch;
+        coolShare = cold[2];
     }
 
-    /** Turns with the cold share priced at three turns a percent. */
+    /** Turns with the cold share priced at three turns a percent and the cool share at half a turn. */
     double cost() {
-        return turns + 300 * coldShare;
+        return turns + 300 * coldShare + 50 * coolShare;
     }
 
     /** The exact route of a path, or null if it cannot be made exact; the path is changed. */

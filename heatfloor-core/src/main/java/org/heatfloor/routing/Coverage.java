@@ -5,27 +5,33 @@ import java.util.Arrays;
 /** How far the free junctions lie from the cable: an exact Euclidean distance transform. */
 final class Coverage {
 
+    private static final double COOL = 0.75;
+
     private Coverage() {}
 
     /**
-     * Share of the free junctions farther from the heated ones than a limit, and the greatest distance.
+     * Share of the free junctions farther from the heated ones than a limit, the greatest distance, and the share farther
+     * than three quarters of the limit.
      *
      * @param lattice the part of the floor
      * @param heated junctions on the cable
      * @param limit in pitches
-     * @return the share, then the greatest distance in pitches
+     * @return the share, then the greatest distance in pitches, then the share beyond three quarters
      */
     static double[] measure(Lattice lattice, boolean[] heated, double limit) {
         double[] squared = squaredDistances(lattice.width, lattice.height, heated);
         int cold = 0;
+        int cool = 0;
         double greatest = 0;
         for (int v = 0; v < squared.length; v++) {
             if (lattice.free[v]) {
                 cold += squared[v] > limit * limit + 1e-9 ? 1 : 0;
+                cool += squared[v] > COOL * COOL * limit * limit + 1e-9 ? 1 : 0;
                 greatest = Math.max(greatest, squared[v]);
             }
         }
-        return new double[] {(double) cold / Math.max(1, lattice.nodes()), Math.sqrt(greatest)};
+        double nodes = Math.max(1, lattice.nodes());
+        return new double[] {cold / nodes, Math.sqrt(greatest), cool / nodes};
     }
 
     /** Column scan, then the lower envelope of parabolas along each row (Felzenszwalb and Huttenlocher 2012, from memory). */

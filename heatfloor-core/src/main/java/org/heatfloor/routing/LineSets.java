@@ -13,10 +13,13 @@ import java.util.function.BiFunction;
  */
 final class LineSets {
 
+    /** Sets of one axis that are worth their work; of more, evenly chosen ones are taken. */
+    private static final int MOST = 12;
+
     private LineSets() {}
 
     /**
-     * All line sets of one axis whose mean gap lies between two bounds.
+     * Line sets of one axis whose mean gap lies between two bounds.
      *
      * @param first first free line
      * @param last last free line
@@ -44,6 +47,17 @@ final class LineSets {
                     out.add(lines);
                 }
             }
+        }
+        return thinned(out);
+    }
+
+    private static List<int[]> thinned(List<int[]> sets) {
+        if (sets.size() <= MOST) {
+            return sets;
+        }
+        List<int[]> out = new ArrayList<>();
+        for (int n = 0; n < MOST; n++) {
+            out.add(sets.get((int) Math.round((double) n * (sets.size() - 1) / (MOST - 1))));
         }
         return out;
     }

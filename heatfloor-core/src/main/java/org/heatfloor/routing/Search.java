@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The search for one exact route: line sets, loops round trees, local moves, cutting open, exact tuning; counted work only. */
@@ -20,17 +21,21 @@ final class Search {
 
     private static final double COLD = 0.15;
     /** Routes brought to the exact length and compared. */
-    private static final int FINISHED = Integer.getInteger("fin", 16);
+    private static final int FINISHED = 24;
     /** Price of a pitch of length too much or too little while annealing, in turns. */
     private static final double PRICE = 0.35;
     /** The same where the room is nearly full. */
     private static final double TIGHT_PRICE = 1;
-    /** Shares of the capacity from which the densest lines are tried as well, and from which only they can be enough. */
+    /** Share of the capacity from which the densest lines are tried as well. */
     private static final double FULL = 0.85;
-
+    /** Share from which only they can be enough, and twice the work is spent. */
     private static final double TIGHT = 0.9;
     /** Length too much that trimming takes care of, in pitches. */
     private static final double SLACK = 8;
+    /** Turns that a floor left bare as a whole is worth: three for each percent. */
+    private static final double COLD_PRICE = 300;
+
+    private record Priced(Walk walk, double cost) {}
 
     private final Part part;
     private final boolean returns;
@@ -56,27 +61,25 @@ final class Search {
     @Nullable
     Candidate run() {
         double capacity = part.capacityMetres();
+        boolean tight = lengthMetres > TIGHT * capacity;
         List<Walk> starts = starts(0.74, 1.2, 0.95);
         if (lengthMetres > FULL * capacity) {
             starts.addAll(densest());
         }
-        if (Boolean.getBoolean("dbg")) System.err.println(part.lattice.width + " " + part.lattice.height + " starts " + starts.size() + " grids " + starts.stream().map(w -> w.grid).distinct().count());
-        Candidate best = improved(starts, Integer.getInteger("st", effort.starts), Integer.getInteger("sp", effort.steps));
+        Candidate best = improved(starts, effort.starts, (tight ? 2 : 1) * effort.steps);
         if (best != null) {
             return best;
         }
         // Few patterns were near the even spacing, or none is long enough: others are tried, and longer.
-        boolean tight = lengthMetres > TIGHT * capacity;
         price = tight ? TIGHT_PRICE : PRICE;
-        return improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 3 * effort.steps);
+        return improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 6 * effort.steps);
     }
 
     /** The most promising patterns are annealed in three rounds, fewer and longer each time. */
     private @Nullable Candidate improved(List<Walk> starts, int most, int steps) {
-        starts.sort(Comparator.comparingDouble(Walk::cost));
         List<Walk> chosen = new ArrayList<>();
         List<Walk> rest = new ArrayList<>();
-        for (Walk walk : starts) {
+        for (Walk walk : cheapestFirst(starts)) {
             long same = chosen.stream().filter(w -> w.grid == walk.grid).count();
             (same < SAME_GRID && chosen.size() < most ? chosen : rest).add(walk);
         }
@@ -84,9 +87,9 @@ final class Search {
             int going = Math.min(chosen.size(), most / ROUNDS[round]);
             for (int n = 0; n < going && !Thread.currentThread().isInterrupted(); n++) {
                 double hot = HOT[round] + (round == 0 ? n % 2 : 0);
-                chosen.get(n).anneal(steps * LONGER[round], random.split(), hot, COLD);
+                Annealing.run(chosen.get(n), steps * LONGER[round], random.split(), hot, COLD);
             }
-            chosen.sort(Comparator.comparingDouble(Walk::cost));
+            chosen = cheapestFirst(chosen);
         }
         @Nullable Candidate best = null;
         chosen.addAll(rest);
@@ -97,6 +100,14 @@ final class Search {
             best = better(best, finish(chosen.get(n)));
         }
         return best;
+    }
+
+    private static List<Walk> cheapestFirst(List<Walk> walks) {
+        return walks.stream()
+                .map(walk -> new Priced(walk, walk.cost()))
+                .sorted(Comparator.comparingDouble(Priced::cost))
+                .map(Priced::walk)
+                .collect(Collectors.toCollection(ArrayList::new));
     }
 
     private static @Nullable Candidate better(@Nullable Candidate a, @Nullable Candidate b) {
@@ -163,8 +174,6 @@ final class Search {
                 lattice.firstColumn(), lattice.lastColumn(), least, low, high, LineSets.boundaries(lattice, true));
         List<int[]> rows = LineSets.of(
                 lattice.firstRow(), lattice.lastRow(), least, low, high, LineSets.boundaries(lattice, false));
-        columns = thinned(columns);
-        rows = thinned(rows);
         double target = target();
         List<Walk> walks = new ArrayList<>();
         for (int[] xs : columns) {
@@ -180,18 +189,6 @@ final class Search {
             }
         }
         return walks;
-    }
-
-    private static List<int[]> thinned(List<int[]> sets) {
-        int most = Integer.getInteger("sets", 1000);
-        if (sets.size() <= most) {
-            return sets;
-        }
-        List<int[]> out = new ArrayList<>();
-        for (int n = 0; n < most; n++) {
-            out.add(sets.get((int) Math.round((double) n * (sets.size() - 1) / (most - 1))));
-        }
-        return out;
     }
 
     /** Loops on the densest lines, for a room that the cable nearly fills. */
@@ -212,11 +209,11 @@ final class Search {
 
     private void loops(CoarseGrid grid, List<Walk> walks, double target) {
         boolean[] mayStart = mayStart(grid);
-        double rounding = steady(Part.CORNER * part.site.bendRadius / part.site.pitch);
+        Aim aim = new Aim(target, rounding(), SLACK, price, COLD_PRICE / Math.max(1, grid.squares.length));
         for (int offsets = 0; offsets < 4; offsets++) {
             for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
                 Walk walk = new Walk(grid, used, mayStart);
-                walk.aim(target, rounding, SLACK, price);
+                walk.aim(aim);
                 if (walk.length > 0 && gate(walk, mayStart)) {
                     walk.fill();
                     walks.add(walk);
@@ -265,14 +262,18 @@ final class Search {
         if (bestNode < 0) {
             return false;
         }
-        double rounding = steady(Part.CORNER * part.site.bendRadius / part.site.pitch);
-        walk.aim(target(walk, bestNode, bestBit), rounding, SLACK, price);
+        walk.aim(walk.aim().withTarget(target(walk, bestNode, bestBit)));
         if (returns) {
             walk.lock(bestNode, walk.grid.step(bestNode, bestBit));
         } else {
             walk.cut(bestNode, bestBit);
         }
         return true;
+    }
+
+    /** Length that a rounded corner takes off, in pitches. */
+    private double rounding() {
+        return steady(Part.CORNER * part.site.bendRadius / part.site.pitch);
     }
 
     /** Price of starting at a node when the edge along the bit is taken out. */

@@ -1,16 +1,8 @@
 package org.heatfloor.routing;
 
-import java.util.SplittableRandom;
-
 /**
  * A route on a coarse grid while it is being improved: one open path or one closed loop, held as the edges used at each
- * node. Every move is a set of edges toggled, so a rejected move is toggled back.
- *
- * <p>Moves, all of which keep one path or one loop: toggling a grid square with one, two adjacent or three used edges
- * (bump in, corner flip, bump out); reconnecting two parallel edges passed in the same direction; a double switch, which
- * splits a loop off at one square and takes it back at another; and at the ends of an open path extending, retracting
- * and backbiting. See R. Nishat, V. Srinivasan, S. Whitesides (reconfiguration of Hamiltonian paths by square switches)
- * and M. Mansfield, Macromolecules 27 (1994) 5924 (backbite), both from memory.
+ * node. Every change is a set of edges toggled, so that toggling them again takes it back.
  */
 final class Walk {
 
@@ -22,10 +14,11 @@ final class Walk {
     /** Turns gained at a node with given edges when a square toggles whose corner it is, in the order of the constants. */
     private static final int[][] CHANGE = changes();
 
-    private static final int[] BITS = {Lattice.EAST, Lattice.NORTH, Lattice.WEST, Lattice.SOUTH};
-
     final CoarseGrid grid;
     final byte[] used;
+    /** Nodes at which an open path may begin. */
+    final boolean[] mayStart;
+
     int turns;
     int length;
     /** First node of an open path; -1 for a loop. */
@@ -33,21 +26,9 @@ final class Walk {
     /** Last node of an open path; -1 for a loop. */
     int tail = -1;
 
-    private final boolean[] mayStart;
+    private Aim aim = new Aim(0, 0, 0, 0, 0);
     private int lockedA = -1;
     private int lockedB = -1;
-
-    /** The nodes in order and the place of each; made when they are first asked for. */
-    private int[] order = {};
-
-    private int[] position = {};
-    private int ordered;
-    private boolean stale = true;
-
-    private double target;
-    private double roundingPerTurn;
-    private double slack;
-    private double price;
 
     /** A loop given by the edges used at each node. */
     Walk(CoarseGrid grid, byte[] used, boolean[] mayStart) {
@@ -65,16 +46,13 @@ final class Walk {
         grid = other.grid;
         used = other.used.clone();
         mayStart = other.mayStart;
+        aim = other.aim;
+        lockedA = other.lockedA;
+        lockedB = other.lockedB;
         turns = other.turns;
         length = other.length;
         start = other.start;
         tail = other.tail;
-        lockedA = other.lockedA;
-        lockedB = other.lockedB;
-        target = other.target;
-        roundingPerTurn = other.roundingPerTurn;
-        slack = other.slack;
-        price = other.price;
     }
 
     private static int[][] changes() {
@@ -90,6 +68,19 @@ final class Walk {
 
     boolean closed() {
         return start < 0;
+    }
+
+    /** Sets what the cost is measured against. */
+    void aim(Aim wanted) {
+        aim = wanted;
+    }
+
+    Aim aim() {
+        return aim;
+    }
+
+    double cost() {
+        return aim.cost(turns, length, new BareSquares(this).count());
     }
 
     /** Keeps the edge between two neighbours used from here on. */
@@ -111,35 +102,27 @@ final class Walk {
         toggle(node, bit);
         start = node;
         tail = grid.step(node, bit);
-        stale = true;
     }
 
-    /**
-     * Sets what the cost is measured against. Length too much, beyond the slack, can be trimmed at a price; length too
-     * little may not be there to be had, and costs three times as much.
-     */
-    void aim(double targetLength, double rounding, double slackPitches, double pricePerPitch) {
-        target = targetLength;
-        roundingPerTurn = rounding;
-        slack = slackPitches;
-        price = pricePerPitch;
+    /** Moves an end of an open path to a node. */
+    void setEnd(boolean atStart, int node) {
+        if (atStart) {
+            start = node;
+        } else {
+            tail = node;
+        }
     }
 
-    double cost() {
-        return cost(turns, length);
+    /** Takes the state of another walk on the same grid. */
+    void take(Walk other) {
+        System.arraycopy(other.used, 0, used, 0, used.length);
+        turns = other.turns;
+        length = other.length;
+        start = other.start;
+        tail = other.tail;
     }
 
-    private double cost(int turnsThen, int lengthThen) {
-        double over = lengthThen - roundingPerTurn * turnsThen - target;
-        return turnsThen + (over < 0 ? -3 * price * over : over > slack ? price * (over - slack) : 0);
-    }
-
-    /** Length beyond the target with the rounding of the corners taken off, in pitches. */
-    double surplus() {
-        return length - roundingPerTurn * turns - target;
-    }
-
-    private void toggle(int node, int bit) {
+    void toggle(int node, int bit) {
         int next = grid.step(node, bit);
         turns -= TURN[used[node]] + TURN[used[next]];
         length += (used[node] & bit) != 0 ? -grid.length(node, bit) : grid.length(node, bit);
@@ -148,7 +131,8 @@ final class Walk {
         turns += TURN[used[node]] + TURN[used[next]];
     }
 
-    private void toggleSquare(int v) {
+    /** Toggles the four edges of the square whose lower left node is v. */
+    void toggleSquare(int v) {
         turns += turnsBy(v);
         length += lengthBy(v);
         int up = v + grid.columns;
@@ -159,13 +143,13 @@ final class Walk {
     }
 
     /** Turns that toggling a square would add. */
-    private int turnsBy(int v) {
+    int turnsBy(int v) {
         int up = v + grid.columns;
         return CHANGE[used[v]][0] + CHANGE[used[v + 1]][1] + CHANGE[used[up]][2] + CHANGE[used[up + 1]][3];
     }
 
     /** Length that toggling a square would add, in pitches. */
-    private int lengthBy(int v) {
+    int lengthBy(int v) {
         int wide = grid.wide[v % grid.columns];
         int tall = grid.tall[v / grid.columns];
         int up = v + grid.columns;
@@ -176,7 +160,7 @@ final class Walk {
     }
 
     /** Used edges of the square whose lower left node is v: south 1, east 2, north 4, west 8; -1 if an edge is missing. */
-    private int square(int v) {
+    int square(int v) {
         if (!grid.whole[v]) {
             return -1;
         }
@@ -188,7 +172,7 @@ final class Walk {
                 | (here & Lattice.NORTH) << 2;
     }
 
-    private boolean breaksLock(int v) {
+    boolean breaksLock(int v) {
         if (lockedA < 0) {
             return false;
         }
@@ -200,26 +184,9 @@ final class Walk {
         return node == v || node == v + 1 || node == up || node == up + 1;
     }
 
-    /** Whether toggling the square keeps one path: bump in, bump out or flip; see the class comment. */
-    private boolean simple(int v, int pattern) {
-        int up = v + grid.columns;
-        return switch (pattern) {
-            case 1 -> used[up] == 0 && used[up + 1] == 0;
-            case 2 -> used[v] == 0 && used[up] == 0;
-            case 4 -> used[v] == 0 && used[v + 1] == 0;
-            case 8 -> used[v + 1] == 0 && used[up + 1] == 0;
-            case 3 -> used[up] == 0;
-            case 6 -> used[v] == 0;
-            case 12 -> used[v + 1] == 0;
-            case 9 -> used[up + 1] == 0;
-            case 14, 13, 11, 7 -> true;
-            default -> false;
-        };
-    }
-
     /** Bumps in wherever two neighbours are free, those that add no turn first, until the target is reached. */
     void fill() {
-        if (surplus() >= 0) {
+        if (aim.surplus(turns, length) >= 0) {
             return;
         }
         int[] idle = new int[used.length];
@@ -231,9 +198,9 @@ final class Walk {
         }
         for (int allowed = 0; n > 1 && allowed <= 4; allowed += 2) {
             boolean changed = true;
-            while (changed && surplus() < 0) {
+            while (changed && aim.surplus(turns, length) < 0) {
                 changed = false;
-                for (int i = 0; i < n && surplus() < 0; i++) {
+                for (int i = 0; i < n && aim.surplus(turns, length) < 0; i++) {
                     int v = idle[i];
                     changed |= bump(v, Lattice.EAST, v, allowed)
                             || bump(v, Lattice.EAST, v - grid.columns, allowed)
@@ -262,283 +229,14 @@ final class Walk {
         return true;
     }
 
-    /** Anneals for a fixed number of steps and leaves the best state found in place. */
-    void anneal(int steps, SplittableRandom random, double hot, double cold) {
-        int[] squares = grid.squares;
-        if (squares.length == 0) {
-            return;
-        }
-        double now = cost();
-        double best = now;
-        Walk kept = new Walk(this);
-        double factor = Math.pow(cold / hot, 1.0 / Math.max(1, steps));
-        double temperature = hot;
-        boolean open = !closed();
-        for (int s = 0; s < steps; s++, temperature *= factor) {
-            long drawn = random.nextLong();
-            boolean changed;
-            if (open && (drawn & 15) == 0) {
-                double limit = now - temperature * Math.log(1 - random.nextDouble());
-                changed = moveEnd(random, limit, random.nextInt(4) == 0);
-            } else {
-                int v = squares[(int) ((drawn >>> 33) * squares.length >>> 31)];
-                int pattern = square(v);
-                if (pattern == 0 || pattern == 15 || breaksLock(v)) {
-                    continue;
-                }
-                if (pattern == 5 || pattern == 10) {
-                    if ((drawn >>> 4 & 63) < SKIP) {
-                        continue;
-                    }
-                    changed = reconnect(v, pattern, random, now - temperature * Math.log(1 - random.nextDouble()));
-                } else {
-                    if (!simple(v, pattern)) {
-                        continue;
-                    }
-                    double then = cost(turns + turnsBy(v), length + lengthBy(v));
-                    if (then > now && !(then <= now - temperature * Math.log(1 - random.nextDouble()))) {
-                        continue;
-                    }
-                    toggleSquare(v);
-                    changed = true;
-                }
-            }
-            if (changed) {
-                stale = true;
-                now = cost();
-                if (now < best - 1e-9) {
-                    best = now;
-                    kept.take(this);
-                }
-            }
-        }
-        take(kept);
-    }
-
-    static final int SKIP = Integer.getInteger("skip", 0);
-    static final int SCAN = Integer.getInteger("scan", 1000000);
-
-    private void take(Walk other) {
-        System.arraycopy(other.used, 0, used, 0, used.length);
-        turns = other.turns;
-        length = other.length;
-        start = other.start;
-        tail = other.tail;
-        stale = true;
-    }
-
-    private boolean reconnect(int v, int pattern, SplittableRandom random, double limit) {
-        double allowed = limit - cost();
-        int added = turnsBy(v);
-        if (added > allowed) {
-            return false;
-        }
-        sort();
-        int up = v + grid.columns;
-        int a = v;
-        int b = pattern == 5 ? v + 1 : up;
-        int c = pattern == 5 ? up : v + 1;
-        int d = up + 1;
-        // Used edges a-b and c-d; the new edges are a-c and b-d.
-        boolean sameDirection = before(a, b) == before(c, d);
-        if (sameDirection) {
-            if (!(cost(turns + turnsBy(v), length + lengthBy(v)) <= limit)) {
-                return false;
-            }
-            toggleSquare(v);
-            return true;
-        }
-        // Of the two squares of a double switch the one that adds fewer turns is tried first.
-        if (added > allowed / 2 || (closed() && (isClosing(a, b) || isClosing(c, d)))) {
-            return false;
-        }
-        int firstA = Math.min(position[a], position[b]);
-        int firstC = Math.min(position[c], position[d]);
-        int from = Math.min(firstA, firstC) + 1;
-        int to = Math.max(firstA, firstC);
-        if (Math.min(to - from + 1, closed() ? ordered - (to - from + 1) : ordered) > SCAN) {
-            return false;
-        }
-        toggleSquare(v);
-        int other = rejoin(v, from, to, random);
-        if (other >= 0 && cost(turns + turnsBy(other), length + lengthBy(other)) <= limit) {
-            toggleSquare(other);
-            return true;
-        }
-        toggleSquare(v);
-        return false;
-    }
-
-    private boolean isClosing(int a, int b) {
-        return Math.abs(position[a] - position[b]) != 1;
-    }
-
-    private boolean before(int a, int b) {
-        return isClosing(a, b) ? position[a] > position[b] : position[a] < position[b];
-    }
-
-    /**
-     * A square that joins the loop split off, nodes at the positions from..to, to the rest; -1 if there is none. Of an
-     * uncut loop the shorter of the two is searched.
-     */
-    private int rejoin(int split, int from, int to, SplittableRandom random) {
-        boolean outside = closed() && to - from + 1 > ordered / 2;
-        int first = outside ? to + 1 : from;
-        int count = outside ? ordered - (to - from + 1) : to - from + 1;
-        int chosen = -1;
-        double best = Double.POSITIVE_INFINITY;
-        for (int n = 0, t = first; n < count; n++, t++) {
-            int node = order[t < ordered ? t : t - ordered];
-            int bits = used[node];
-            if ((bits & Lattice.EAST) != 0) {
-                for (int v = node; v >= 0 && v >= node - grid.columns; v -= grid.columns) {
-                    double price = joining(v, 5, v == node ? v + grid.columns : v, split, from, to, outside);
-                    if (price < best) {
-                        price += random.nextDouble() * 1.5;
-                    }
-                    if (price < best) {
-                        best = price;
-                        chosen = v;
-                    }
-                }
-            }
-            if ((bits & Lattice.NORTH) != 0) {
-                int left = node % grid.columns == 0 ? node : node - 1;
-                for (int v = node; v >= left; v--) {
-                    double price = joining(v, 10, v == node ? v + 1 : v, split, from, to, outside);
-                    if (price < best) {
-                        price += random.nextDouble() * 1.5;
-                    }
-                    if (price < best) {
-                        best = price;
-                        chosen = v;
-                    }
-                }
-            }
-        }
-        return chosen;
-    }
-
-    /** Turns that a square adds whose two parallel edges lie on the two parts; infinite if they do not. */
-    private double joining(int v, int pattern, int otherSide, int split, int from, int to, boolean outside) {
-        if (v == split || square(v) != pattern || breaksLock(v)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        int p = position[otherSide];
-        boolean within = p >= from && p <= to;
-        return within == outside ? turnsBy(v) : Double.POSITIVE_INFINITY;
-    }
-
-    private boolean moveEnd(SplittableRandom random, double limit, boolean atStart) {
-        int end = atStart ? start : tail;
-        int bit = BITS[random.nextInt(4)];
-        int held = used[end];
-        if (held == bit) {
-            return retract(end, bit, atStart, limit);
-        }
-        if ((grid.edges[end] & bit) == 0) {
-            return false;
-        }
-        int next = grid.step(end, bit);
-        if (used[next] == 0) {
-            if (atStart && !mayStart[next]) {
-                return false;
-            }
-            toggle(end, bit);
-            if (cost() <= limit) {
-                setEnd(atStart, next);
-                return true;
-            }
-            toggle(end, bit);
-            return false;
-        }
-        return backbite(end, bit, next, atStart, limit);
-    }
-
-    private boolean retract(int end, int bit, boolean atStart, double limit) {
-        int next = grid.step(end, bit);
-        if (next == (atStart ? tail : start) || (atStart && !mayStart[next])) {
-            return false;
-        }
-        toggle(end, bit);
-        if (cost() <= limit) {
-            setEnd(atStart, next);
-            return true;
-        }
-        toggle(end, bit);
-        return false;
-    }
-
-    private boolean backbite(int end, int bit, int next, boolean atStart, double limit) {
-        if (next == (atStart ? tail : start)) {
-            return false;
-        }
-        sort();
-        int fresh = order[position[next] + (atStart ? -1 : 1)];
-        if (fresh == end || (atStart && !mayStart[fresh])) {
-            return false;
-        }
-        int back = bitBetween(next, fresh);
-        toggle(end, bit);
-        toggle(next, back);
-        if (cost() <= limit) {
-            setEnd(atStart, fresh);
-            return true;
-        }
-        toggle(next, back);
-        toggle(end, bit);
-        return false;
-    }
-
-    private void setEnd(boolean atStart, int node) {
-        if (atStart) {
-            start = node;
-        } else {
-            tail = node;
-        }
-        stale = true;
-    }
-
     int bitBetween(int a, int b) {
         return b == a + 1 ? Lattice.EAST : b == a - 1 ? Lattice.WEST : b > a ? Lattice.NORTH : Lattice.SOUTH;
     }
 
-    private void sort() {
-        if (!stale) {
-            return;
-        }
-        if (order.length == 0) {
-            order = new int[used.length + 1];
-            position = new int[used.length];
-        }
-        int node = start;
-        if (closed()) {
-            node = 0;
-            while (used[node] == 0) {
-                node++;
-            }
-        }
-        int first = node;
-        int bit = Integer.lowestOneBit(used[node]);
-        int n = 0;
-        do {
-            order[n] = node;
-            position[node] = n++;
-            node += grid.steps[bit];
-            bit = used[node] & ~CoarseGrid.opposite(bit);
-        } while (bit != 0 && node != first);
-        if (bit == 0) {
-            order[n] = node;
-            position[node] = n++;
-        }
-        ordered = n;
-        stale = false;
-    }
-
-    /** The nodes in order from the start to the tail, or once round from the given node towards the given bit. */
+    /** The nodes in order from the start to the tail, or once round. */
     int[] nodes() {
-        stale = true;
-        sort();
-        return java.util.Arrays.copyOf(order, ordered);
+        WalkOrder order = new WalkOrder(grid);
+        order.read(this);
+        return order.nodes();
     }
 }

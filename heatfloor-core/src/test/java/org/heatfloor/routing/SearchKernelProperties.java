@@ -103,8 +103,9 @@ class SearchKernelProperties {
             int node = walk.nodes()[0];
             walk.cut(node, Integer.lowestOneBit(walk.used[node]));
         }
-        walk.aim(walk.length * (0.5 + random.nextDouble() / 2), 0.2, 6, 0.35);
-        walk.anneal(3_000, random, 2, 0.2);
+        walk.aim(new Aim(walk.length * (0.5 + random.nextDouble() / 2), 0.2, 6, 0.35, random.nextInt(2)));
+        double before = walk.cost();
+        Annealing.run(walk, 3_000, random, 2, 0.2);
 
         int[] nodes = walk.nodes();
         int edges = 0;
@@ -125,6 +126,7 @@ class SearchKernelProperties {
         assertThat(nodes).doesNotHaveDuplicates().hasSize(edges + (open ? 1 : 0));
         assertThat(walk.length).isEqualTo(length);
         assertThat(walk.turns).isEqualTo(turns);
+        assertThat(walk.cost()).isLessThanOrEqualTo(before);
     }
 
     @Property(tries = 60)
