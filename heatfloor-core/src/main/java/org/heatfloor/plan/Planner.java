@@ -14,6 +14,7 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.Effort;
+import org.heatfloor.routing.PriorityZones;
 import org.heatfloor.routing.RouteSite;
 import org.heatfloor.routing.Router;
 import org.heatfloor.thermal.Climate;
@@ -58,7 +59,9 @@ public final class Planner {
                 brief.rules.start(),
                 brief.rules.riser(),
                 brief.rules.jointLength());
-        Router router = Router.of(site);
+        Router router = Router.of(site)
+                .wanting(new PriorityZones(
+                        brief.priorityZones, brief.rules.maxSpacing().with(brief.membrane.studPitch())));
         Options options = new Options(brief, site, router);
         Bundles bundles = new Bundles(router, options);
         missing(brief, notes);

@@ -13,6 +13,11 @@ import org.locationtech.jts.geom.Coordinate;
  */
 final class Candidate {
 
+    /** Price of a share of the floor that stays cold: three turns a percent. */
+    private static final double COLD_PRICE = 300;
+    /** Price of a share of the cable that lies where less of it is wanted: six turns a percent. */
+    static final double MISPLACED_PRICE = 600;
+
     private static final double CLOSE_METRES = 1e-9;
 
     final Part part;
@@ -28,6 +33,8 @@ final class Candidate {
     final int turns;
     final double coldShare;
     final double farthestMetres;
+    /** Share of the cable that lies where less of it is wanted. */
+    final double misplaced;
 
     private Candidate(
             Part part,
@@ -49,14 +56,25 @@ final class Candidate {
         this.trimmedTail = trimmedTail;
         this.laidMetres = laidMetres;
         this.turns = turns;
-        double[] cold = Coverage.measure(part.lattice, heated(), evenPitches);
+        boolean[] heated = heated();
+        Wanted wanted = part.wanted;
+        double[] cold = Coverage.measure(part.lattice, heated, v -> wanted == null ? evenPitches : wanted.at(v));
         coldShare = cold[0];
         farthestMetres = cold[1] * part.site.pitch;
+        misplaced = wanted == null ? 0 : misplaced(wanted, heated);
     }
 
-    /** Turns with the cold share priced at three turns a percent. */
+    private static double misplaced(Wanted wanted, boolean[] heated) {
+        double[] lengths = new double[wanted.areas.length];
+        for (int v = 0; v < heated.length; v++) {
+            lengths[wanted.region[v]] += heated[v] ? 1 : 0;
+        }
+        return wanted.misplaced(lengths);
+    }
+
+    /** Turns with the price of what stays cold and of what lies in the wrong place. */
     double cost() {
-        return turns + 300 * coldShare;
+        return turns + COLD_PRICE * coldShare + MISPLACED_PRICE * misplaced;
     }
 
     /** The exact route of a path, or null if it cannot be made exact; the path is changed. */

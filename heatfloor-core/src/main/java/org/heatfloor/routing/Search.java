@@ -2,7 +2,9 @@ package org.heatfloor.routing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -36,6 +38,7 @@ final class Search {
     private final boolean returns;
     private final double lengthMetres;
     private final Effort effort;
+    private final long seed;
     private final SplittableRandom random;
     private double price = PRICE;
     private double longest;
@@ -45,6 +48,7 @@ final class Search {
         this.returns = returns;
         this.lengthMetres = lengthMetres;
         this.effort = effort;
+        this.seed = seed;
         random = new SplittableRandom(seed);
     }
 
@@ -67,12 +71,20 @@ final class Search {
         // Few patterns were near the even spacing, or none is long enough: others are tried, and longer.
         boolean tight = lengthMetres > TIGHT * capacity;
         price = tight ? TIGHT_PRICE : PRICE;
-        return improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 3 * effort.steps);
+        best = improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 3 * effort.steps);
+        if (best != null || part.wanted == null) {
+            return best;
+        }
+        // A zone wanted warmer never costs the route.
+        Search even = new Search(part.even(), returns, lengthMetres, effort, seed);
+        best = even.run();
+        longest = Math.max(longest, even.longest);
+        return best;
     }
 
     /** The most promising patterns are annealed in three rounds, fewer and longer each time. */
     private @Nullable Candidate improved(List<Walk> starts, int most, int steps) {
-        starts.sort(Comparator.comparingDouble(Walk::cost));
+        sort(starts);
         List<Walk> chosen = new ArrayList<>();
         List<Walk> rest = new ArrayList<>();
         for (Walk walk : starts) {
@@ -85,7 +97,7 @@ final class Search {
                 double hot = HOT[round] + (round == 0 ? n % 2 : 0);
                 chosen.get(n).anneal(steps * LONGER[round], random.split(), hot, COLD);
             }
-            chosen.sort(Comparator.comparingDouble(Walk::cost));
+            sort(chosen);
         }
         @Nullable Candidate best = null;
         chosen.addAll(rest);
@@ -96,6 +108,17 @@ final class Search {
             best = better(best, finish(chosen.get(n)));
         }
         return best;
+    }
+
+    /** Cheapest first; where zones are wanted warmer, with the price of the cable that lies in the wrong place. */
+    private void sort(List<Walk> walks) {
+        Map<Walk, Double> prices = new HashMap<>();
+        Wanted wanted = part.wanted;
+        for (Walk walk : walks) {
+            double misplaced = wanted == null ? 0 : wanted.misplaced(walk.lengths(wanted));
+            prices.put(walk, walk.cost() + Candidate.MISPLACED_PRICE * misplaced);
+        }
+        walks.sort(Comparator.comparingDouble(w -> prices.getOrDefault(w, 0.0)));
     }
 
     private static @Nullable Candidate better(@Nullable Candidate a, @Nullable Candidate b) {
@@ -154,6 +177,14 @@ final class Search {
 
     private List<Walk> starts(double closest, double widest, double leastShare) {
         Lattice lattice = part.lattice;
+        Wanted wanted = part.wanted;
+        if (wanted != null) {
+            List<Walk> walks = new ArrayList<>();
+            for (ZoneGrids.Ranked ranked : new ZoneGrids(wanted, part.leastGap(), closest, widest).best(target())) {
+                loops(ranked.grid, walks, target(), ranked.alongRow);
+            }
+            return walks;
+        }
         double even = steady(part.area / (lengthMetres / part.site.pitch));
         int least = part.leastGap();
         double low = Math.max(least, closest * even);
@@ -196,10 +227,14 @@ final class Search {
     }
 
     private void loops(CoarseGrid grid, List<Walk> walks, double target) {
+        loops(grid, walks, target, null);
+    }
+
+    private void loops(CoarseGrid grid, List<Walk> walks, double target, boolean @Nullable [] alongRow) {
         boolean[] mayStart = mayStart(grid);
         double rounding = steady(Part.CORNER * part.site.bendRadius / part.site.pitch);
         for (int offsets = 0; offsets < 4; offsets++) {
-            for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
+            for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1, alongRow)) {
                 Walk walk = new Walk(grid, used, mayStart);
                 walk.aim(target, rounding, SLACK, price);
                 if (walk.length > 0 && gate(walk, mayStart)) {

@@ -140,6 +140,23 @@ final class Walk {
         return turnsThen + (over < 0 ? -3 * price * over : over > slack ? price * (over - slack) : 0);
     }
 
+    /** Length in each region of what is wanted, in pitches. */
+    double[] lengths(Wanted wanted) {
+        double[] out = new double[wanted.areas.length];
+        int width = wanted.lattice.width;
+        for (int v = 0; v < used.length; v++) {
+            int x = grid.xs[v % grid.columns];
+            int y = grid.ys[v / grid.columns];
+            for (int t = 1; (used[v] & Lattice.EAST) != 0 && t <= grid.length(v, Lattice.EAST); t++) {
+                out[wanted.region[y * width + x + t]]++;
+            }
+            for (int t = 1; (used[v] & Lattice.NORTH) != 0 && t <= grid.length(v, Lattice.NORTH); t++) {
+                out[wanted.region[(y + t) * width + x]]++;
+            }
+        }
+        return out;
+    }
+
     /** Length beyond the target with the rounding of the corners taken off, in pitches. */
     double surplus() {
         return length - roundingPerTurn * turns - target;
