@@ -132,11 +132,12 @@ class PriorityZonesTest {
                 .wanting(wish(200, zone(300, 300, 800, 900, 1.6)))
                 .route(0, cable(12, false), Effort.QUICK, 3);
 
-        assertThat(((RouteOutcome.Laid) inFeet).route().line())
-                .isEqualTo(((RouteOutcome.Laid) inMillimetres).route().line());
+        CableRoute route = ((RouteOutcome.Laid) inMillimetres).route();
+        assertThat(((RouteOutcome.Laid) inFeet).route().line().equalsExact(route.line()))
+                .isTrue();
     }
 
-    /** Most zones get what is wanted, few get nothing; the floor under the median is below what was measured, 0.97. */
+    // All 24 got 0.94 to 1.09 of what was wanted when this was written, 0.997 in the median; a little less is let pass.
     @Test
     void zonesGetMostOfWhatIsWanted() {
         List<Double> shares = new ArrayList<>();
@@ -160,8 +161,8 @@ class PriorityZonesTest {
             denser += got > 1 ? 1 : 0;
         }
         shares.sort(null);
-        assertThat(shares.get(12)).as(shares.toString()).isGreaterThan(0.92);
-        assertThat(denser).as(shares.toString()).isGreaterThanOrEqualTo(22);
+        assertThat(shares.get(12)).as(shares.toString()).isGreaterThan(0.95);
+        assertThat(denser).as(shares.toString()).isGreaterThanOrEqualTo(23);
     }
 
     @Test

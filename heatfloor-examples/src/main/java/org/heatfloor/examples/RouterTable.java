@@ -27,7 +27,8 @@ public final class RouterTable {
     public static void main(String... args) throws IOException {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         if (args.length < 2) {
-            out.println("usage: random ROOMS [EFFORT [MISSES]] | files FOLDER [EFFORT] | zones FOLDER [EFFORT [NAMES]]");
+            out.println(
+                    "usage: random ROOMS [EFFORT [MISSES]] | files FOLDER [EFFORT] | zones FOLDER [EFFORT [NAMES]]");
             return;
         }
         Effort effort = args.length > 2 ? Effort.valueOf(args[2].toUpperCase(Locale.ROOT)) : Effort.NORMAL;

@@ -61,7 +61,8 @@ final class ZoneTable {
 
     /** Lays every room of a folder whose name fits an expression. */
     List<Row> run(Path folder, String holding) throws IOException {
-        out.println("| file | zone | asked | wanted | without | got | turns without | turns | cold % | clean | CPU ms |");
+        out.println(
+                "| file | zone | asked | wanted | without | got | turns without | turns | cold % | clean | CPU ms |");
         out.println("|---|---|---|---|---|---|---|---|---|---|---|");
         List<Row> rows = new ArrayList<>();
         int n = 0;
@@ -76,8 +77,17 @@ final class ZoneTable {
                 row.ifPresent(r -> out.printf(
                         Locale.ROOT,
                         "| %s | %s | %.2f | %.2f | %.2f | %.2f | %d | %d | %.1f | %s | %.0f |%n",
-                        r.room(), r.zone(), r.asked(), r.wanted(), r.without(), r.got(), r.plainTurns(), r.turns(),
-                        100 * r.cold(), r.clean() ? "yes" : "NO", r.milliseconds()));
+                        r.room(),
+                        r.zone(),
+                        r.asked(),
+                        r.wanted(),
+                        r.without(),
+                        r.got(),
+                        r.plainTurns(),
+                        r.turns(),
+                        100 * r.cold(),
+                        r.clean() ? "yes" : "NO",
+                        r.milliseconds()));
                 if (row.isEmpty()) {
                     out.println("| " + name + " | " + (spot ? "spot" : "third") + " | not found |");
                 }
@@ -89,11 +99,15 @@ final class ZoneTable {
                     Locale.ROOT,
                     "%s: %d rows, median wanted %.2f, without %.2f, got %.2f; got/wanted median %.2f, least %.2f;"
                             + " turns %d for %d%n",
-                    zone, own.size(), median(own.stream().map(Row::wanted).toList()),
-                    median(own.stream().map(Row::without).toList()), median(own.stream().map(Row::got).toList()),
+                    zone,
+                    own.size(),
+                    median(own.stream().map(Row::wanted).toList()),
+                    median(own.stream().map(Row::without).toList()),
+                    median(own.stream().map(Row::got).toList()),
                     median(own.stream().map(r -> r.got() / r.wanted()).toList()),
                     own.stream().mapToDouble(r -> r.got() / r.wanted()).min().orElse(0),
-                    own.stream().mapToInt(Row::turns).sum(), own.stream().mapToInt(Row::plainTurns).sum());
+                    own.stream().mapToInt(Row::turns).sum(),
+                    own.stream().mapToInt(Row::plainTurns).sum());
         }
         return rows;
     }
@@ -120,7 +134,8 @@ final class ZoneTable {
             return Optional.empty();
         }
         CableRoute with = outcome.route().orElseThrow();
-        ZoneDensity before = wanting.densities(0, List.of(without.orElseThrow())).get(0);
+        ZoneDensity before =
+                wanting.densities(0, List.of(without.orElseThrow())).get(0);
         ZoneDensity now = wanting.densities(0, List.of(with)).get(0);
         return Optional.of(new Row(
                 name,

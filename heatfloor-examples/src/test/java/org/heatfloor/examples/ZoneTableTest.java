@@ -29,8 +29,12 @@ class ZoneTableTest {
 
         // Seven rooms, two lengths, two zones; a room in which the spacings allow nothing would be no row.
         assertThat(rows).hasSize(28).allMatch(ZoneTable.Row::clean);
-        double[] shares = rows.stream().mapToDouble(r -> r.got() / r.wanted()).sorted().toArray();
-        double without = rows.stream().mapToDouble(r -> r.without() / r.wanted()).sorted().toArray()[14];
+        double[] shares =
+                rows.stream().mapToDouble(r -> r.got() / r.wanted()).sorted().toArray();
+        double without = rows.stream()
+                .mapToDouble(r -> r.without() / r.wanted())
+                .sorted()
+                .toArray()[14];
         assertThat(shares[14]).isGreaterThan(0.92);
         assertThat(without).isLessThan(0.75);
         assertThat(rows).filteredOn(r -> r.got() > 1).hasSizeGreaterThanOrEqualTo(27);
@@ -39,7 +43,14 @@ class ZoneTableTest {
         rows.forEach(r -> table.append(String.format(
                 Locale.ROOT,
                 "| %s | %s | %.2f | %.2f | %.2f | %.2f | %d | %d |%n",
-                r.room(), r.zone(), r.asked(), r.wanted(), r.without(), r.got(), r.plainTurns(), r.turns())));
+                r.room(),
+                r.zone(),
+                r.asked(),
+                r.wanted(),
+                r.without(),
+                r.got(),
+                r.plainTurns(),
+                r.turns())));
         table.append(String.format(
                 Locale.ROOT,
                 "%nOf what is wanted %.0f %% is got in the median and %.0f %% at least; without zones it is %.0f %%. Turns rise"
