@@ -52,9 +52,8 @@ public final class Planner {
         }
         // Zones are a wish: runs closer there may pass a limit that even runs keep, and must not cost the job.
         Plan even = plan(brief, effort, Optional.of(evenRuns(zoned)));
-        boolean better = zoned.status() == Plan.Status.IMPOSSIBLE
-                ? even.status() == Plan.Status.COMPLETE
-                : doesTheJob(even);
+        boolean better =
+                zoned.status() == Plan.Status.IMPOSSIBLE ? even.status() == Plan.Status.COMPLETE : doesTheJob(even);
         return better ? even : zoned;
     }
 
@@ -90,8 +89,8 @@ public final class Planner {
                 brief.rules.riser(),
                 brief.rules.jointLength());
         Router plain = Router.of(site);
-        Router router = plain.wanting(new PriorityZones(
-                        brief.priorityZones, brief.rules.maxSpacing().with(brief.membrane.studPitch())));
+        Router router = plain.wanting(
+                new PriorityZones(brief.priorityZones, brief.rules.maxSpacing().with(brief.membrane.studPitch())));
         Options options = new Options(brief, site, router);
         Bundles bundles = new Bundles(router, options);
         missing(brief, notes);
