@@ -5,10 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import org.heatfloor.area.HeatableArea;
-import org.heatfloor.area.PriorityZone;
 import org.heatfloor.electrical.CableRating;
 import org.heatfloor.electrical.CircuitDesign;
 import org.heatfloor.electrical.HeatingCable;
@@ -19,7 +16,6 @@ import org.heatfloor.finding.Source;
 import org.heatfloor.grid.StudLattice;
 import org.heatfloor.plan.Plan.FittingLengths;
 import org.heatfloor.quantity.Amounts;
-import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.CableRoute;
@@ -146,7 +142,7 @@ final class Assembly {
         findings.addAll(SharedThermostat.of(circuits.circuits(), planned));
         findings.addAll(reasons.of(chosen, names));
         Geometry heated = heated(routes);
-        zoneFindings(heated, findings);
+        findings.addAll(ZoneFindings.of(brief, router, routes, heatable, heated));
         findings.addAll(notes);
         boolean error = findings.stream().anyMatch(Finding::isError);
         return new Plan(
@@ -243,7 +239,7 @@ final class Assembly {
             out.add(Finding.of(
                     Severity.WARNING,
                     name,
-                    "Part of the floor lies farther than the even spacing from the cable; the farthest place is "
+                    "Part of the floor lies farther from the cable than the spacing wanted there; the farthest place is "
                             + Options.millimetres(Si.in("farthest", route.farthest(), Units.METRE)) + " away.",
                     route.coldShare(),
                     Amounts.of(COLD_SHARE, Units.ONE),
@@ -275,34 +271,6 @@ final class Assembly {
                             ? "No place for a floor sensor was found midway between two runs."
                             : "No second place for a spare floor sensor was found.",
                     Source.commonPractice("a floor sensor and a spare lie midway between two runs")));
-        }
-    }
-
-    private void zoneFindings(Geometry heated, List<Finding> out) {
-        for (PriorityZone zone : brief.priorityZones) {
-            double area = zone.shape().intersection(brief.room.polygon()).getArea();
-            double share = area > 0 ? zone.shape().intersection(heated).getArea() / area : 0;
-            out.add(Finding.withValue(
-                    Severity.NOTE,
-                    zone.name(),
-                    "Cable lies within half its even spacing of " + QuantityText.number(100 * share, 0)
-                            + " % of this zone; runs lie there as elsewhere, its weight draws none closer.",
-                    Amounts.of(100 * share, Units.PERCENT),
-                    Source.derived("heated area inside the zone")));
-        }
-        if (!brief.priorityZones.isEmpty()) {
-            Quantity<Dimensionless> weighted = heatable.weightedShare(heated, brief.priorityZones);
-            out.add(Finding.withValue(
-                    Severity.NOTE,
-                    "priority zones",
-                    "With each zone counted by its weight, "
-                            + QuantityText.number(Si.in("share", weighted, Units.PERCENT), 0)
-                            + " % of the floor is heated; without weights "
-                            + QuantityText.number(
-                                    Si.in("share", heatable.weightedShare(heated, List.of()), Units.PERCENT), 0)
-                            + " %.",
-                    weighted,
-                    Source.derived("heated area by weight over the floor by weight")));
         }
     }
 

@@ -14,6 +14,7 @@ import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.Effort;
+import org.heatfloor.routing.PriorityZones;
 import org.heatfloor.routing.RouteSite;
 import org.heatfloor.routing.Router;
 import org.heatfloor.thermal.Climate;
@@ -45,7 +46,36 @@ public final class Planner {
      * @return the plan; its status says whether the job can be done
      */
     public static Plan plan(Brief brief, Effort effort) {
-        List<Finding> notes = new ArrayList<>();
+        Plan zoned = plan(brief, effort, Optional.empty());
+        if (brief.priorityZones.stream().allMatch(z -> z.weight() == 1) || doesTheJob(zoned)) {
+            return zoned;
+        }
+        // Zones are a wish: runs closer there may pass a limit that even runs keep, and must not cost the job.
+        Plan even = plan(brief, effort, Optional.of(evenRuns(zoned)));
+        boolean better =
+                zoned.status() == Plan.Status.IMPOSSIBLE ? even.status() == Plan.Status.COMPLETE : doesTheJob(even);
+        return better ? even : zoned;
+    }
+
+    private static boolean doesTheJob(Plan plan) {
+        return plan.status() == Plan.Status.COMPLETE
+                && plan.roomHeat().map(RoomHeat::coversHeatLoss).orElse(true);
+    }
+
+    private static Finding evenRuns(Plan zoned) {
+        String reason = zoned.status() == Plan.Status.COMPLETE
+                ? "The heat loss would not be covered."
+                : zoned.findings().get(0).message();
+        return Finding.of(
+                Severity.WARNING,
+                "priority zones",
+                "Runs do not lie closer in the zones; with closer runs there: " + reason,
+                Source.derived("planned with and without closer runs"));
+    }
+
+    /** One plan; with runs as elsewhere in the zones where a reason for that is given. */
+    private static Plan plan(Brief brief, Effort effort, Optional<Finding> evenRuns) {
+        List<Finding> notes = new ArrayList<>(evenRuns.stream().toList());
         StudLattice lattice = brief.lattice.orElseGet(
                 () -> LatticeChoice.choose(brief.membrane, brief.room, brief.wallClearance, brief.keepOuts));
         RouteSite site = RouteSite.of(
@@ -58,7 +88,9 @@ public final class Planner {
                 brief.rules.start(),
                 brief.rules.riser(),
                 brief.rules.jointLength());
-        Router router = Router.of(site);
+        Router plain = Router.of(site);
+        Router router = plain.wanting(
+                new PriorityZones(brief.priorityZones, brief.rules.maxSpacing().with(brief.membrane.studPitch())));
         Options options = new Options(brief, site, router);
         Bundles bundles = new Bundles(router, options);
         missing(brief, notes);
@@ -68,7 +100,7 @@ public final class Planner {
             parts.add(new PartChoice(part, singles, bundles.of(part, singles)));
         }
         List<PartChoice> used = parts.stream().filter(PartChoice::mayWork).toList();
-        Routes routes = new Routes(router, brief.lengthTolerance(), effort, SEED);
+        Routes routes = new Routes(evenRuns.isPresent() ? plain : router, brief.lengthTolerance(), effort, SEED);
         Ranking ranking = new Ranking(brief, router, options, parts, routes);
         Refusal refusal = new Refusal(brief, site, options);
         if (used.isEmpty()) {

@@ -20,7 +20,8 @@ import org.locationtech.jts.geom.LineString;
  * @param capacity longest cable that can lie here with the least spacing, proved: {@code A/s − s} less the rounding of the
  *     fewest turns
  * @param reachArea A: union of squares of the least spacing's side about the junctions the cable can reach
- * @param coldShare share of those junctions farther than the even spacing from the cable
+ * @param coldShare share of those junctions farther from the cable than the even spacing, or where zones are wanted
+ *     warmer than the spacing wanted there
  * @param farthest greatest distance of such a junction from the cable
  * @param sleeved whether a cold lead passes a movement joint
  */
@@ -48,7 +49,8 @@ public record CableRoute(
      * @param evenSpacing {@code A/L}: area the cable can reach over its length
      * @param capacity longest cable that can lie here with the least spacing, proved: {@code A/s − s} less the rounding of the fewest turns
      * @param reachArea A: union of squares of the least spacing's side about the junctions the cable can reach
-     * @param coldShare share of those junctions farther than the even spacing from the cable
+     * @param coldShare share of those junctions farther from the cable than the even spacing, or where zones are wanted warmer
+     *     than the spacing wanted there
      * @param farthest greatest distance of such a junction from the cable
      * @param sleeved whether a cold lead passes a movement joint
      */

@@ -13,6 +13,13 @@ import org.locationtech.jts.geom.Coordinate;
  */
 final class Candidate {
 
+    /** Price of a share of the floor that stays cold: three turns a percent. */
+    static final double COLD_PRICE = 300;
+    /** The same of the junctions farther than three quarters of the even spacing. */
+    private static final double COOL_PRICE = 50;
+    /** Price of a share of the cable that lies where less of it is wanted: six turns a percent. */
+    static final double MISPLACED_PRICE = 600;
+
     private static final double CLOSE_METRES = 1e-9;
 
     final Part part;
@@ -30,6 +37,8 @@ final class Candidate {
     final double farthestMetres;
     /** Share of the junctions farther than three quarters of the even spacing. */
     final double coolShare;
+    /** Share of the cable that lies where less of it is wanted. */
+    final double misplaced;
 
     private Candidate(
             Part part,
@@ -51,15 +60,26 @@ final class Candidate {
         this.trimmedTail = trimmedTail;
         this.laidMetres = laidMetres;
         this.turns = turns;
-        double[] cold = Coverage.measure(part.lattice, heated(), evenPitches);
+        boolean[] heated = heated();
+        Wanted wanted = part.wanted;
+        double[] cold = Coverage.measure(part.lattice, heated, v -> wanted == null ? evenPitches : wanted.at(v));
         coldShare = cold[0];
         farthestMetres = cold[1] * part.site.pitch;
         coolShare = cold[2];
+        misplaced = wanted == null ? 0 : misplaced(wanted, heated);
     }
 
-    /** Turns with the cold share priced at three turns a percent and the cool share at half a turn. */
+    private static double misplaced(Wanted wanted, boolean[] heated) {
+        double[] lengths = new double[wanted.areas.length];
+        for (int v = 0; v < heated.length; v++) {
+            lengths[wanted.region[v]] += heated[v] ? 1 : 0;
+        }
+        return wanted.misplaced(lengths);
+    }
+
+    /** Turns with the price of what stays cold or cool and of what lies in the wrong place. */
     double cost() {
-        return turns + 300 * coldShare + 50 * coolShare;
+        return turns + COLD_PRICE * coldShare + COOL_PRICE * coolShare + MISPLACED_PRICE * misplaced;
     }
 
     /** The exact route of a path, or null if it cannot be made exact; the path is changed. */

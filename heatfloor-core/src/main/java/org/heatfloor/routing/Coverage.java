@@ -1,6 +1,7 @@
 package org.heatfloor.routing;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /** How far the free junctions lie from the cable: an exact Euclidean distance transform. */
 final class Coverage {
@@ -19,12 +20,25 @@ final class Coverage {
      * @return the share, then the greatest distance in pitches, then the share beyond three quarters
      */
     static double[] measure(Lattice lattice, boolean[] heated, double limit) {
+        return measure(lattice, heated, v -> limit);
+    }
+
+    /**
+     * The same with a limit of its own at every junction.
+     *
+     * @param lattice the part of the floor
+     * @param heated junctions on the cable
+     * @param limits in pitches, by the number of the junction
+     * @return the share, then the greatest distance in pitches, then the share beyond three quarters
+     */
+    static double[] measure(Lattice lattice, boolean[] heated, IntToDoubleFunction limits) {
         double[] squared = squaredDistances(lattice.width, lattice.height, heated);
         int cold = 0;
         int cool = 0;
         double greatest = 0;
         for (int v = 0; v < squared.length; v++) {
             if (lattice.free[v]) {
+                double limit = limits.applyAsDouble(v);
                 cold += squared[v] > limit * limit + 1e-9 ? 1 : 0;
                 cool += squared[v] > COOL * COOL * limit * limit + 1e-9 ? 1 : 0;
                 greatest = Math.max(greatest, squared[v]);

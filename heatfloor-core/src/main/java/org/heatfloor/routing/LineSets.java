@@ -71,6 +71,81 @@ final class LineSets {
     }
 
     /**
+     * Line sets of one axis whose gaps follow a density: the lines lie at equal steps of the density summed up.
+     *
+     * @param first first free line
+     * @param last last free line
+     * @param leastGap least gap, in pitches
+     * @param mostGap greatest gap, in pitches
+     * @param density lines wanted per pitch at each line from the first to the last
+     * @param closest least mean gap over the one wanted
+     * @param widest greatest mean gap over the one wanted
+     * @param forced lines worth keeping, between first and last; may be empty
+     */
+    static List<int[]> warped(
+            int first,
+            int last,
+            int leastGap,
+            int mostGap,
+            double[] density,
+            double closest,
+            double widest,
+            int[] forced) {
+        List<int[]> out = new ArrayList<>();
+        if (last - first < leastGap) {
+            return out;
+        }
+        double wanted = sum(density, 0, last - first);
+        SortedSet<Integer> posts = posts(first, last, leastGap, forced);
+        int to = (int) Math.ceil(wanted / closest);
+        for (int gaps = Math.max(1, (int) Math.floor(wanted / widest)); gaps <= to; gaps++) {
+            double factor = gaps / wanted;
+            for (SortedSet<Integer> kept : List.of(new TreeSet<>(List.of(first, last)), posts)) {
+                int[] lines = between(kept, (a, b) -> stepped(a, b, leastGap, mostGap, density, first, factor));
+                if (out.stream().noneMatch(l -> Arrays.equals(l, lines))) {
+                    out.add(lines);
+                }
+            }
+        }
+        return out;
+    }
+
+    private static int[] stepped(
+            int from, int to, int leastGap, int mostGap, double[] density, int first, double factor) {
+        double total = sum(density, from - first, to - first);
+        int span = to - from;
+        int most = span / leastGap;
+        int least = Math.min(most, (span + mostGap - 1) / mostGap);
+        int gaps = Math.max(1, Math.max(least, Math.min(most, (int) Math.round(total * factor))));
+        int[] lines = new int[gaps + 1];
+        lines[0] = from;
+        double reached = 0;
+        int line = from;
+        for (int g = 1; g <= gaps; g++) {
+            double step = total * g / gaps;
+            while (line < to && reached + sum(density, line - first, line + 1 - first) <= step + 1e-9) {
+                reached += sum(density, line - first, line + 1 - first);
+                line++;
+            }
+            double part = line < to ? (step - reached) / sum(density, line - first, line + 1 - first) : 0;
+            int low = Math.max(lines[g - 1] + leastGap, to - (gaps - g) * mostGap);
+            int high = Math.min(lines[g - 1] + mostGap, to - (gaps - g) * leastGap);
+            lines[g] = Math.max(low, Math.min(Math.max(low, high), line + (int) Math.round(part)));
+        }
+        lines[gaps] = to;
+        return lines;
+    }
+
+    /** The density between two lines summed up, by trapezoids. */
+    private static double sum(double[] density, int from, int to) {
+        double sum = 0;
+        for (int t = from; t < to; t++) {
+            sum += (density[t] + density[t + 1]) / 2;
+        }
+        return sum;
+    }
+
+    /**
      * The densest line sets of one axis: every gap the least, what is left of a span in one wider gap at its end, its
      * beginning or its middle. A route that crosses that gap with every run loses none of the span.
      *

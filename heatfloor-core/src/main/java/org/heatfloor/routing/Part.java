@@ -2,6 +2,7 @@ package org.heatfloor.routing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** One connected part of the floor that a cold lead reaches, with what the search needs to know of it. */
 final class Part {
@@ -33,8 +34,11 @@ final class Part {
     /** Greatest distance of a lead along the wall from it. */
     final double trackMetres;
 
+    /** Spacings wanted from place to place; null where the same is wanted everywhere. */
+    final @Nullable Wanted wanted;
+
     Part(RouteSite site, Frame frame, Lattice lattice, double area, LeadWays leads, double leadMetres) {
-        this(site, frame, lattice, area, leads, leadMetres, TRACK_METRES);
+        this(site, frame, lattice, area, leads, leadMetres, TRACK_METRES, null);
     }
 
     Part(
@@ -44,8 +48,10 @@ final class Part {
             double area,
             LeadWays leads,
             double leadMetres,
-            double trackMetres) {
+            double trackMetres,
+            @Nullable Wanted wanted) {
         this.trackMetres = trackMetres;
+        this.wanted = wanted;
         this.site = site;
         this.frame = frame;
         this.lattice = lattice;
@@ -67,6 +73,11 @@ final class Part {
             }
         }
         starts = nonEmpty(waysAt);
+    }
+
+    /** The same part with the same spacing wanted everywhere. */
+    Part even() {
+        return new Part(site, frame, lattice, area, leads, leadMetres, trackMetres, null);
     }
 
     private static boolean[] nonEmpty(List<List<LeadWays.Way>> ways) {

@@ -52,8 +52,11 @@ final class Reserved {
                 longer.farthest(),
                 longer.sleeved());
         double pitch = router.site.pitch;
+        Wanted wanted = router.wanted(router.parts.get(part), router.areas[part], length);
         double[] cold = Coverage.measure(
-                router.parts.get(part), new ReserveSearch(router, drawn).mask(), area / length / pitch);
+                router.parts.get(part),
+                new ReserveSearch(router, drawn).mask(),
+                v -> wanted == null ? area / length / pitch : wanted.at(v));
         return new CableRoute(
                 cable,
                 line,

@@ -37,12 +37,16 @@ public final class Router {
     /** Reach of each part, in pitch²; that of the untouched floor where cables lie already. */
     final double[] areas;
 
-    private Router(RouteSite site, Frame frame, Lattice whole, List<Lattice> parts, double[] areas) {
+    private final PriorityZones wish;
+
+    private Router(
+            RouteSite site, Frame frame, Lattice whole, List<Lattice> parts, double[] areas, PriorityZones wish) {
         this.site = site;
         this.frame = frame;
         this.whole = whole;
         this.parts = parts;
         this.areas = areas;
+        this.wish = wish;
     }
 
     /**
@@ -120,7 +124,42 @@ public final class Router {
                     ? parts.get(n).unionOfSquares(site.minSpacing / site.pitch)
                     : base.areas[base.partOf(parts.get(n))];
         }
-        return new Router(site, new Frame(grid), whole, List.copyOf(parts), areas);
+        PriorityZones wish = base == null ? new PriorityZones(List.of(), Amounts.metres(1)) : base.wish;
+        return new Router(site, new Frame(grid), whole, List.copyOf(parts), areas, wish);
+    }
+
+    /**
+     * The same site with zones in which the runs of every cable lie closer than elsewhere, as far as the spacings and the
+     * cable's length allow. Routes stay exact and keep the least spacing; a price on the cable that lies in the wrong place
+     * stands beside that of turns and of cold floor, so what is got may fall short of what is wanted.
+     *
+     * @param zones the zones and the greatest spacing
+     * @return the router; {@link #densities} tells wanted and got
+     */
+    public Router wanting(PriorityZones zones) {
+        return new Router(site, frame, whole, parts, areas, Objects.requireNonNull(zones, "zones"));
+    }
+
+    /** What the zones make of the spacing of a cable in a part or a piece of one; null where it is the same everywhere. */
+    @Nullable
+    Wanted wanted(Lattice piece, double area, double lengthMetres) {
+        if (wish.zones().isEmpty()) {
+            return null;
+        }
+        Wanted wanted = Wanted.of(piece, frame, wish, lengthMetres / site.pitch, area, site.minSpacing / site.pitch);
+        return wanted.matters() ? wanted : null;
+    }
+
+    /**
+     * How closely cables lie in each zone of {@link #wanting}, measured on the drawn lines.
+     *
+     * @param part number of a part
+     * @param routes all cables laid; those of other parts are left out
+     * @return heaviest first, one for each zone with more reach in the part than a square of twice the least spacing; none
+     *     where the zones leave no more than that outside
+     */
+    public List<ZoneDensity> densities(int part, List<CableRoute> routes) {
+        return ZoneDensities.of(this, wish, part, routes);
     }
 
     private int partOf(Lattice piece) {
@@ -238,7 +277,15 @@ public final class Router {
         double length = Si.in("cable length", cable.length(), Units.METRE);
         double lead = Si.in("cold lead", cable.coldLead(), Units.METRE) - site.riser;
         LeadWays leads = leadWays(Math.max(0, lead - site.jointLength - site.bendRadius));
-        Part part = new Part(site, frame, parts.get(number), areas[number], leads, lead);
+        Part part = new Part(
+                site,
+                frame,
+                parts.get(number),
+                areas[number],
+                leads,
+                lead,
+                Part.TRACK_METRES,
+                wanted(parts.get(number), areas[number], length));
         double capacity = part.capacityMetres();
         if (length > capacity) {
             return new RouteOutcome.TooLong(Amounts.metres(capacity), Amounts.metres(length - capacity));

@@ -32,8 +32,6 @@ final class Search {
     private static final double TIGHT = 0.9;
     /** Length too much that trimming takes care of, in pitches. */
     private static final double SLACK = 8;
-    /** Turns that a floor left bare as a whole is worth: three for each percent. */
-    private static final double COLD_PRICE = 300;
 
     private record Priced(Walk walk, double cost) {}
 
@@ -41,6 +39,7 @@ final class Search {
     private final boolean returns;
     private final double lengthMetres;
     private final Effort effort;
+    private final long seed;
     private final SplittableRandom random;
     private double price = PRICE;
     private double longest;
@@ -50,6 +49,7 @@ final class Search {
         this.returns = returns;
         this.lengthMetres = lengthMetres;
         this.effort = effort;
+        this.seed = seed;
         random = new SplittableRandom(seed);
     }
 
@@ -72,7 +72,15 @@ final class Search {
         }
         // Few patterns were near the even spacing, or none is long enough: others are tried, and longer.
         price = tight ? TIGHT_PRICE : PRICE;
-        return improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 6 * effort.steps);
+        best = improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 6 * effort.steps);
+        if (best != null || part.wanted == null) {
+            return best;
+        }
+        // A zone wanted warmer never costs the route.
+        Search even = new Search(part.even(), returns, lengthMetres, effort, seed);
+        best = even.run();
+        longest = Math.max(longest, even.longest);
+        return best;
     }
 
     /** The most promising patterns are annealed in three rounds, fewer and longer each time. */
@@ -102,12 +110,18 @@ final class Search {
         return best;
     }
 
-    private static List<Walk> cheapestFirst(List<Walk> walks) {
+    /** Cheapest first; where zones are wanted warmer, with the price of the cable that lies in the wrong place. */
+    private List<Walk> cheapestFirst(List<Walk> walks) {
         return walks.stream()
-                .map(walk -> new Priced(walk, walk.cost()))
+                .map(walk -> new Priced(walk, walk.cost() + misplacedPrice(walk)))
                 .sorted(Comparator.comparingDouble(Priced::cost))
                 .map(Priced::walk)
                 .collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private double misplacedPrice(Walk walk) {
+        Wanted wanted = part.wanted;
+        return wanted == null ? 0 : Candidate.MISPLACED_PRICE * wanted.misplaced(walk.lengths(wanted));
     }
 
     private static @Nullable Candidate better(@Nullable Candidate a, @Nullable Candidate b) {
@@ -166,6 +180,14 @@ final class Search {
 
     private List<Walk> starts(double closest, double widest, double leastShare) {
         Lattice lattice = part.lattice;
+        Wanted wanted = part.wanted;
+        if (wanted != null) {
+            List<Walk> walks = new ArrayList<>();
+            for (ZoneGrids.Ranked ranked : new ZoneGrids(wanted, part.leastGap(), closest, widest).best(target())) {
+                loops(ranked.grid, walks, target(), ranked.alongRow);
+            }
+            return walks;
+        }
         double even = steady(part.area / (lengthMetres / part.site.pitch));
         int least = part.leastGap();
         double low = Math.max(least, closest * even);
@@ -208,10 +230,14 @@ final class Search {
     }
 
     private void loops(CoarseGrid grid, List<Walk> walks, double target) {
+        loops(grid, walks, target, null);
+    }
+
+    private void loops(CoarseGrid grid, List<Walk> walks, double target, boolean @Nullable [] alongRow) {
         boolean[] mayStart = mayStart(grid);
-        Aim aim = new Aim(target, rounding(), SLACK, price, COLD_PRICE / Math.max(1, grid.squares.length));
+        Aim aim = new Aim(target, rounding(), SLACK, price, Candidate.COLD_PRICE / Math.max(1, grid.squares.length));
         for (int offsets = 0; offsets < 4; offsets++) {
-            for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
+            for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1, alongRow)) {
                 Walk walk = new Walk(grid, used, mayStart);
                 walk.aim(aim);
                 if (walk.length > 0 && gate(walk, mayStart)) {

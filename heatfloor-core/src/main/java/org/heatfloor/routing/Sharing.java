@@ -205,7 +205,8 @@ final class Sharing {
                     division.areas()[i],
                     ways.onTrack(w -> lane.holds(w) && w.lengthMetres() <= most),
                     lead,
-                    lane.nearerOffsetMetres());
+                    lane.nearerOffsetMetres(),
+                    router.wanted(division.pieces().get(i), division.areas()[i], lengths[i]));
             if (!own.reached() || own.capacityMetres() < lengths[i]) {
                 return Optional.empty();
             }

@@ -3,6 +3,7 @@ package org.heatfloor.routing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Loops round spanning trees of 2 × 2 blocks (Y. Gabriely, E. Rimon, Spanning-tree based coverage of continuous areas by a
@@ -57,6 +58,19 @@ final class TreeLoops {
      * @return for each loop the edges used at each node; empty if there is no block
      */
     static List<byte[]> of(CoarseGrid grid, int offsetX, int offsetY) {
+        return of(grid, offsetX, offsetY, null);
+    }
+
+    /**
+     * The same with one more pattern of teeth.
+     *
+     * @param grid the coarse grid
+     * @param offsetX 0 or 1: first column of blocks
+     * @param offsetY 0 or 1: first row of blocks
+     * @param alongRow for each node of the grid whether a tooth there runs along the row; null where there is no such wish
+     * @return for each loop the edges used at each node; empty if there is no block
+     */
+    static List<byte[]> of(CoarseGrid grid, int offsetX, int offsetY, boolean @Nullable [] alongRow) {
         TreeLoops blocks = new TreeLoops(grid, offsetX, offsetY);
         List<byte[]> loops = new ArrayList<>();
         if (blocks.across * blocks.up == 0) {
@@ -71,6 +85,13 @@ final class TreeLoops {
             if (teeth.stream().noneMatch(t -> blocks.same(t, cover))) {
                 teeth.add(cover);
             }
+        }
+        if (alongRow != null) {
+            boolean[] wish = new boolean[blocks.block.length];
+            for (int b = 0; b < wish.length; b++) {
+                wish[b] = alongRow[blocks.corner(b)];
+            }
+            teeth.add(wish);
         }
         for (int end = 0; end < 2; end++) {
             for (boolean[] alongRows : teeth) {

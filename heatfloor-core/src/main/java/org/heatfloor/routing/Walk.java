@@ -122,6 +122,23 @@ final class Walk {
         tail = other.tail;
     }
 
+    /** Length in each region of what is wanted, in pitches. */
+    double[] lengths(Wanted wanted) {
+        double[] out = new double[wanted.areas.length];
+        int width = wanted.lattice.width;
+        for (int v = 0; v < used.length; v++) {
+            int x = grid.xs[v % grid.columns];
+            int y = grid.ys[v / grid.columns];
+            for (int t = 1; (used[v] & Lattice.EAST) != 0 && t <= grid.length(v, Lattice.EAST); t++) {
+                out[wanted.region[y * width + x + t]]++;
+            }
+            for (int t = 1; (used[v] & Lattice.NORTH) != 0 && t <= grid.length(v, Lattice.NORTH); t++) {
+                out[wanted.region[(y + t) * width + x]]++;
+            }
+        }
+        return out;
+    }
+
     void toggle(int node, int bit) {
         int next = grid.step(node, bit);
         turns -= TURN[used[node]] + TURN[used[next]];

@@ -108,17 +108,23 @@ final class PrototypeComparison {
     }
 
     private RouterCase.Outcome lay(Path file) throws IOException {
-        RoomFile room;
+        RoomFile room = read(file);
+        RouterCase floor = routerCase(room);
+        return floor.lay(floor.router(), cable(room), effort);
+    }
+
+    static RoomFile read(Path file) throws IOException {
         try {
-            room = RoomFileReader.read(file);
+            return RoomFileReader.read(file);
         } catch (BadRoomFile e) {
             throw new IOException(file + ": " + e.faults(), e);
         }
-        RouterCase floor = routerCase(room);
+    }
+
+    /** The first cable of a room file as the router takes it. */
+    static CableToLay cable(RoomFile room) {
         HeatingCable offer = room.cable().catalogue().get(0);
-        CableToLay cable =
-                new CableToLay(offer.name(), offer.conductors(), offer.length(), offer.diameter(), offer.coldLead());
-        return floor.lay(floor.router(), cable, effort);
+        return new CableToLay(offer.name(), offer.conductors(), offer.length(), offer.diameter(), offer.coldLead());
     }
 
     /** A room file with a fixed lattice as router and check take it. */

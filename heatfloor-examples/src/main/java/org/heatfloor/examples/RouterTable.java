@@ -10,7 +10,7 @@ import org.heatfloor.routing.Effort;
 /**
  * Measures the router with the independent check: {@code random ROOMS [EFFORT [MISSES]]} on invented rooms, writing every
  * miss into a folder as a room file; {@code files FOLDER [EFFORT]} on the room files of a folder, beside the turns of the
- * prototype.
+ * prototype; {@code zones FOLDER [EFFORT [NAMES]]} on those whose name fits an expression, with a zone wanted warmer.
  */
 public final class RouterTable {
 
@@ -27,7 +27,8 @@ public final class RouterTable {
     public static void main(String... args) throws IOException {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         if (args.length < 2) {
-            out.println("usage: random ROOMS [EFFORT [MISSES]] | files FOLDER [EFFORT]");
+            out.println(
+                    "usage: random ROOMS [EFFORT [MISSES]] | files FOLDER [EFFORT] | zones FOLDER [EFFORT [NAMES]]");
             return;
         }
         Effort effort = args.length > 2 ? Effort.valueOf(args[2].toUpperCase(Locale.ROOT)) : Effort.NORMAL;
@@ -40,6 +41,8 @@ public final class RouterTable {
                 effort);
         if (args[0].equals("files")) {
             new PrototypeComparison(out, effort).run(Path.of(args[1]));
+        } else if (args[0].equals("zones")) {
+            new ZoneTable(out, effort).run(Path.of(args[1]), args.length > 3 ? args[3] : ".*-(60|75)");
         } else {
             Path misses = args.length > 3 ? Path.of(args[3]) : MISSES;
             new RandomRoomTable(out, effort, misses).run(Integer.parseInt(args[1]));
