@@ -75,13 +75,13 @@ final class Annealing {
         if (!walk.closed() && (drawn & (ENDS - 1)) == 0) {
             return moveEnd(limit(), random.nextInt(4) == 0);
         }
-        int v = grid.squares[(int) ((drawn >>> 33) * grid.squares.length >>> 31)];
+        int v = grid.squares[(int) (((drawn >>> 33) * grid.squares.length) >>> 31)];
         int pattern = walk.square(v);
         if (pattern == 0 || pattern == 15 || walk.breaksLock(v)) {
             return false;
         }
         if (pattern == 5 || pattern == 10) {
-            return (drawn >>> 4 & 7) >= PASSED_OVER && reconnect(v, pattern, limit());
+            return ((drawn >>> 4) & 7) >= PASSED_OVER && reconnect(v, pattern, limit());
         }
         return simple(v, pattern) && toggled(v, limit());
     }

@@ -139,14 +139,20 @@ final class TreeLoops {
     private int[] depths() {
         int[] depth = new int[block.length];
         for (int b = 0; b < block.length; b++) {
-            depth[b] = block[b] ? 1 + Math.min(
-                    Math.min(at(depth, b, -1, 0), at(depth, b, 0, -1)),
-                    Math.min(at(depth, b, -1, -1), at(depth, b, 1, -1))) : 0;
+            depth[b] = block[b]
+                    ? 1
+                            + Math.min(
+                                    Math.min(at(depth, b, -1, 0), at(depth, b, 0, -1)),
+                                    Math.min(at(depth, b, -1, -1), at(depth, b, 1, -1)))
+                    : 0;
         }
         for (int b = block.length - 1; b >= 0; b--) {
-            depth[b] = Math.min(depth[b], 1 + Math.min(
-                    Math.min(at(depth, b, 1, 0), at(depth, b, 0, 1)),
-                    Math.min(at(depth, b, 1, 1), at(depth, b, -1, 1))));
+            depth[b] = Math.min(
+                    depth[b],
+                    1
+                            + Math.min(
+                                    Math.min(at(depth, b, 1, 0), at(depth, b, 0, 1)),
+                                    Math.min(at(depth, b, 1, 1), at(depth, b, -1, 1))));
         }
         return depth;
     }

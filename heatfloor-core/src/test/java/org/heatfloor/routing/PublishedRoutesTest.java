@@ -39,7 +39,7 @@ class PublishedRoutesTest {
             for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
                 Walk walk = new Walk(grid, used, new boolean[used.length]);
                 if (walk.length > 0) {
-                    walk.aim(1e6, 0, 0, 1);
+                    walk.aim(new Aim(1e6, 0, 0, 1, 0));
                     walk.fill();
                     longest = Math.max(longest, walk.length);
                 }
