@@ -85,7 +85,10 @@ public final class ReplanTable {
      * @throws IOException if a file cannot be read
      */
     public static void main(String... args) throws IOException {
-        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        run(new PrintStream(System.out, true, StandardCharsets.UTF_8), args);
+    }
+
+    static void run(PrintStream out, String... args) throws IOException {
         if (args.length < 2) {
             out.println("usage: files FOLDER [EFFORT [NAMES]] | random ROOMS [EFFORT]");
             return;
@@ -254,11 +257,7 @@ public final class ReplanTable {
                     metres(after.proved()));
         } else if (answer instanceof Resumption.NotFound missed) {
             return String.format(
-                    Locale.ROOT,
-                    "%s,missed,%.2f,%.2f",
-                    what,
-                    metres(missed.longestFound()),
-                    metres(missed.capacity()));
+                    Locale.ROOT, "%s,missed,%.2f,%.2f", what, metres(missed.longestFound()), metres(missed.capacity()));
         }
         return what + (answer instanceof Resumption.Onward ? ",onward,," : ",too long,,");
     }
