@@ -183,6 +183,16 @@ public final class KeepOut {
     }
 
     /**
+     * The same keep-out with another clearance, which counts as given.
+     *
+     * @param other from the shape's edge to the cable's centre line
+     * @return a copy
+     */
+    public KeepOut withClearance(TradeLength other) {
+        return new KeepOut(name, kind, shape, radiusMetres, other, false, freeHeight, leastFreeHeightMetres);
+    }
+
+    /**
      * What the fitter calls it.
      *
      * @return the name

@@ -1,6 +1,7 @@
 package org.heatfloor.routing;
 
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -131,6 +132,31 @@ final class ChannelWay {
     /** Price of the way to a junction that is reached. */
     int price(int node) {
         return cost[best[node]];
+    }
+
+    /** The junctions reached that are farthest away: by the way, in the diagonal directions and along the axes. */
+    List<Integer> farthest() {
+        int[] chosen = new int[9];
+        double[] worth = new double[9];
+        Arrays.fill(worth, Double.NEGATIVE_INFINITY);
+        Arrays.fill(chosen, -1);
+        for (int v = 0; v < best.length; v++) {
+            if (!reaches(v)) {
+                continue;
+            }
+            int x = v % lattice.width;
+            int y = v / lattice.width;
+            double[] now = {
+                price(v), x + y, x - y, y - x, -x - y, x + 0.01 * y, -x + 0.01 * y, y + 0.01 * x, -y + 0.01 * x
+            };
+            for (int i = 0; i < now.length; i++) {
+                if (now[i] > worth[i]) {
+                    worth[i] = now[i];
+                    chosen[i] = v;
+                }
+            }
+        }
+        return Arrays.stream(chosen).filter(v -> v >= 0).distinct().boxed().toList();
     }
 
     /** The junctions after the first one on the cheapest way, the last included; null if there is no way. */

@@ -12,7 +12,6 @@ import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Point;
 
 /** What would make room for a cable: clearances and spacing one stud less, the bound worked out anew for each. */
 final class Help {
@@ -87,17 +86,8 @@ final class Help {
         return best;
     }
 
-    private static KeepOut nearer(KeepOut keepOut, double clearance) {
-        TradeLength less = TradeLength.of(Amounts.metres(Math.max(0, clearance)));
-        if (keepOut.shape() instanceof Point centre) {
-            return KeepOut.round(
-                    keepOut.name(),
-                    keepOut.kind(),
-                    centre,
-                    Units.METRE,
-                    Amounts.metres(2 * Si.in("radius", keepOut.radius(), Units.METRE)),
-                    less);
-        }
-        return KeepOut.of(keepOut.name(), keepOut.kind(), keepOut.shape(), Units.METRE, less);
+    /** A keep-out with a clearance in metres, not negative, and otherwise the same. */
+    static KeepOut nearer(KeepOut keepOut, double clearance) {
+        return keepOut.withClearance(TradeLength.of(Amounts.metres(Math.max(0, clearance))));
     }
 }

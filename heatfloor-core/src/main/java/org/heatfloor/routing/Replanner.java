@@ -18,11 +18,9 @@ import org.heatfloor.quantity.Units;
  */
 public final class Replanner {
 
-    private final RouteSite site;
     private final OpenFloor floor;
 
     private Replanner(RouteSite site, List<CableRoute> others) {
-        this.site = site;
         floor = new OpenFloor(site, others);
     }
 
@@ -43,7 +41,7 @@ public final class Replanner {
      * @return the re-planner
      */
     public Replanner avoiding(List<CableRoute> others) {
-        return new Replanner(site, others);
+        return new Replanner(floor.site, others);
     }
 
     /**
@@ -59,6 +57,6 @@ public final class Replanner {
     public Resumption resume(LaidPart laid, Quantity<Length> inHand, Effort effort, long seed) {
         Objects.requireNonNull(effort, "effort");
         double rest = Si.within("length in hand", inHand, Units.METRE, 0.001, 10_000);
-        return new Resuming(site, floor, laid, rest, effort, seed).answer();
+        return new Resuming(floor, laid, rest, effort, seed).answer();
     }
 }

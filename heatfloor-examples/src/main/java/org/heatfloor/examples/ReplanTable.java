@@ -37,8 +37,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /**
- * Measures re-planning half way: {@code files FOLDER [EFFORT]} on the room files of a folder, {@code random ROOMS [EFFORT]}
- * on invented rooms. Every cable is planned, laid to 30, 50 and 70 %, and a place of 200 × 200 mm without cable, with a
+ * Measures re-planning half way: {@code files FOLDER [EFFORT [NAMES]]} on the room files of a folder, or on those whose name
+ * begins with one of the names, {@code random ROOMS [EFFORT]} on invented rooms. Every cable is planned, laid to 30, 50 and 70 %, and a place of 200 × 200 mm without cable, with a
  * clearance of one stud, is put at a random place of the rest, where it keeps its clearance from what lies. The cable left
  * in hand is what the plan leaves.
  */
@@ -56,6 +56,7 @@ public final class ReplanTable {
     private final Effort effort;
     private final Map<String, Tally> rows = new TreeMap<>();
     private final Tally all = new Tally();
+    private final List<String> cases = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
 
     /** Sums over the cases of one row of the table. */
@@ -84,24 +85,33 @@ public final class ReplanTable {
      * @throws IOException if a file cannot be read
      */
     public static void main(String... args) throws IOException {
-        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        run(new PrintStream(System.out, true, StandardCharsets.UTF_8), args);
+    }
+
+    static void run(PrintStream out, String... args) throws IOException {
         if (args.length < 2) {
-            out.println("usage: files FOLDER [EFFORT] | random ROOMS [EFFORT]");
+            out.println("usage: files FOLDER [EFFORT [NAMES]] | random ROOMS [EFFORT]");
             return;
         }
         Effort effort = args.length > 2 ? Effort.valueOf(args[2].toUpperCase(Locale.ROOT)) : Effort.NORMAL;
         ReplanTable table = new ReplanTable(out, effort);
         if (args[0].equals("files")) {
-            table.files(Path.of(args[1]));
+            table.files(Path.of(args[1]), args.length > 3 ? List.of(args[3].split(",")) : List.of(""));
         } else {
             table.random(Integer.parseInt(args[1]));
         }
         table.print();
     }
 
-    private void files(Path folder) throws IOException {
+    private void files(Path folder, List<String> names) throws IOException {
         int number = 0;
         for (Path file : PrototypeComparison.files(folder)) {
+            String name = PrototypeComparison.name(file);
+            // The number is the file's place in the folder and decides what is drawn at random.
+            int place = number++;
+            if (names.stream().noneMatch(name::startsWith)) {
+                continue;
+            }
             RoomFile room;
             try {
                 room = RoomFileReader.read(file);
@@ -111,9 +121,8 @@ public final class ReplanTable {
             HeatingCable offer = room.cable().catalogue().get(0);
             CableToLay cable = new CableToLay(
                     offer.name(), offer.conductors(), offer.length(), offer.diameter(), offer.coldLead());
-            String name = PrototypeComparison.name(file);
             String length = "cable of " + name.replaceAll(".*-", "") + " % of the longest";
-            cases(PrototypeComparison.routerCase(room), cable, name, length, number++);
+            cases(PrototypeComparison.routerCase(room), cable, name, length, place);
         }
     }
 
@@ -189,7 +198,7 @@ public final class ReplanTable {
         for (Tally tally : List.of(all, tally(row), tally(kind))) {
             add(tally, floor, answer, milliseconds);
         }
-        remark(answer, what, milliseconds);
+        cases.add(row(answer, what));
         System.err.printf(
                 Locale.ROOT, "%s: %s, %.0f ms%n", what, answer.getClass().getSimpleName(), milliseconds);
     }
@@ -236,24 +245,21 @@ public final class ReplanTable {
                 .noneMatch(Finding::isError);
     }
 
-    private void remark(Resumption answer, String what, double milliseconds) {
+    /** One case a row: the answer with what was lifted and what is proved, or the longest found and the bound. */
+    private static String row(Resumption answer, String what) {
         if (answer instanceof Resumption.AfterLifting after) {
-            remarks.add(String.format(
+            return String.format(
                     Locale.ROOT,
-                    "%s: lifted %.2f m, at least %.2f m proved%s, %.0f ms",
+                    "%s,%s,%.2f,%.2f",
                     what,
+                    after.leadToo() ? "anew" : "lifted",
                     metres(after.lifted()),
-                    metres(after.proved()),
-                    after.leadToo() ? ", begun anew" : "",
-                    milliseconds));
+                    metres(after.proved()));
         } else if (answer instanceof Resumption.NotFound missed) {
-            remarks.add(String.format(
-                    Locale.ROOT,
-                    "%s: MISSED, longest found %.2f m, bound %.2f m",
-                    what,
-                    metres(missed.longestFound()),
-                    metres(missed.capacity())));
+            return String.format(
+                    Locale.ROOT, "%s,missed,%.2f,%.2f", what, metres(missed.longestFound()), metres(missed.capacity()));
         }
+        return what + (answer instanceof Resumption.Onward ? ",onward,," : ",too long,,");
     }
 
     private void print() {
@@ -271,6 +277,9 @@ public final class ReplanTable {
         out.println("|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
         rows.forEach(this::row);
         row("all", all);
+        out.println();
+        out.println("case,answer,lifted m or longest found m,proved m or bound m");
+        cases.forEach(out::println);
         out.println();
         remarks.forEach(out::println);
     }
