@@ -29,7 +29,7 @@ final class Continuation {
     private final SplittableRandom random;
     private final ChannelWay ways;
     private final ToDoubleFunction<Strand> missing;
-    private final double turnPairPitches;
+    private final Growing growing;
     private final List<Resting> found = new ArrayList<>();
     private final List<Strand> tooShort = new ArrayList<>();
     private double longest;
@@ -60,8 +60,9 @@ final class Continuation {
         this.random = random;
         ways = new ChannelWay(floor.lattice, floor.site.leastRun());
         double pitch = floor.site.pitch;
-        turnPairPitches = 2 * Part.CORNER * floor.site.bendRadius / pitch;
         missing = strand -> (targetMetres - metres(strand)) / pitch;
+        double turnPair = 2 * Part.CORNER * floor.site.bendRadius / pitch;
+        growing = new Growing(floor.lattice, open, ways, returns, missing, turnPair, random);
     }
 
     /** Longest heating part that was found, in metres, whether or not it could be made exact. */
@@ -244,7 +245,7 @@ final class Continuation {
         spines.add(new int[0]);
         for (int turn = 2; turn >= -1; turn--) {
             ways.search(permitted, 5, laid.nodes()[laid.first()], headDirection(), turn, -1);
-            for (int goal : goals(rest)) {
+            for (int goal : growing.goals(rest.free)) {
                 int[] way = ways.to(goal);
                 if (way != null && spines.stream().noneMatch(s -> Arrays.equals(s, way))) {
                     spines.add(way);
@@ -259,42 +260,11 @@ final class Continuation {
                 int[] nodes = joinedNodes(laid.nodes(), spine, new int[0]);
                 Strand strand = strand(nodes, nodes.length, 0);
                 if (strand.sound()) {
-                    grow(strand, halves, 0);
+                    growing.grow(strand, halves, 0);
                     judge(strand);
                 }
             }
         }
-    }
-
-    /** The farthest junction, those farthest in the diagonal directions and along the axes. */
-    private List<Integer> goals(Lattice rest) {
-        int[] chosen = new int[9];
-        double[] worth = new double[9];
-        Arrays.fill(worth, Double.NEGATIVE_INFINITY);
-        Arrays.fill(chosen, -1);
-        for (int v = 0; v < rest.free.length; v++) {
-            if (!rest.free[v] || !ways.reaches(v)) {
-                continue;
-            }
-            int x = v % rest.width;
-            int y = v / rest.width;
-            double[] now = {
-                ways.price(v), x + y, x - y, y - x, -x - y, x + 0.01 * y, -x + 0.01 * y, y + 0.01 * x, -y + 0.01 * x
-            };
-            for (int i = 0; i < now.length; i++) {
-                if (now[i] > worth[i]) {
-                    worth[i] = now[i];
-                    chosen[i] = v;
-                }
-            }
-        }
-        List<Integer> out = new ArrayList<>();
-        for (int v : chosen) {
-            if (v >= 0 && !out.contains(v)) {
-                out.add(v);
-            }
-        }
-        return out;
     }
 
     private static int[] joinedNodes(int[] first, int[] middle, int[] last) {
@@ -373,7 +343,7 @@ final class Continuation {
         }
         spines.add(direct);
         Lattice rest = floor.joinedTo(ends[f], permitted);
-        for (int goal : goals(rest)) {
+        for (int goal : growing.goals(rest.free)) {
             ways.search(permitted, 5, ends[f], headDirection(), 2, -1);
             int[] out = ways.to(goal);
             if (out == null || out.length < 2) {
@@ -400,7 +370,7 @@ final class Continuation {
                 System.arraycopy(exit, 1, nodes, f + 1 + spine.length, exit.length - 1);
                 Strand strand = strand(nodes, nodes.length, exit.length);
                 if (strand.sound()) {
-                    grow(strand, halves, 0);
+                    growing.grow(strand, halves, 0);
                     judge(strand);
                 }
             }
@@ -416,7 +386,7 @@ final class Continuation {
         }
         for (int halves = widest(wide); halves >= 2 * part.site.spacingPitches(); halves--) {
             Strand copy = strand.copy();
-            grow(copy, halves, 0);
+            growing.grow(copy, halves, 0);
             judge(copy);
             if (missing.applyAsDouble(copy) <= 0) {
                 return;
@@ -427,53 +397,6 @@ final class Continuation {
     /** Half pitches of the mean gap to begin with. */
     private int widest(double wide) {
         return Math.max(2 * part.site.spacingPitches(), (int) Math.floor(2 * Math.min(wide + 0.1, 12)));
-    }
-
-    /** Fingers with a mean gap given in half pitches, then a free end drawn on, as long as something fits. */
-    private void grow(Strand strand, int halves, double noise) {
-        int least = part.site.spacingPitches();
-        int width = Math.max(least, halves / 2);
-        int apart = Math.max(least, (halves + 1) / 2);
-        for (int round = 0; round < 8; round++) {
-            if (new Fingers(strand, width, apart, random, noise).fill(missing, turnPairPitches)) {
-                return;
-            }
-            if (apart > least || width > least) {
-                // Wide fingers leave gaps in which narrow ones may still fit.
-                if (new Fingers(strand, least, Math.max(least, apart - 1), random, noise)
-                        .fill(missing, turnPairPitches)) {
-                    return;
-                }
-            }
-            if (returns || !drawOn(strand)) {
-                return;
-            }
-        }
-    }
-
-    /** Draws a free end on to the farthest junction that it reaches. */
-    private boolean drawOn(Strand strand) {
-        int end = strand.count() - 1;
-        boolean[] permitted = Strand.permitted(
-                floor.lattice, open, strand.spacing, strand.nodes(), end, strand.count(), strand.count());
-        int tip = strand.node(end);
-        ways.search(permitted, 5, tip, ChannelWay.direction(strand.step(end - 1), floor.lattice.width), 2, -1);
-        int far = -1;
-        for (int v = 0; v < permitted.length; v++) {
-            if (v != tip && ways.reaches(v) && (far < 0 || ways.price(v) > ways.price(far))) {
-                far = v;
-            }
-        }
-        int[] way = far < 0 ? null : ways.to(far);
-        if (way == null || way.length < Math.max(2, strand.leastRun)) {
-            return false;
-        }
-        for (int length = way.length; length >= 2; length = length * 3 / 4) {
-            if (strand.replace(end, strand.count(), way, length)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private void judge(Strand strand) {
@@ -516,7 +439,7 @@ final class Continuation {
                 int[] offs = {1, floor.lattice.width, -1, -floor.lattice.width};
                 Sliding.gather(next, offs[random.nextInt(4)]);
             }
-            grow(next, 2 * least + (random.nextInt(4) == 0 ? 1 : 0), 0.3);
+            growing.grow(next, 2 * least + (random.nextInt(4) == 0 ? 1 : 0), 0.3);
             double left = missing.applyAsDouble(next);
             if (left <= 0) {
                 judge(next);
@@ -556,8 +479,7 @@ final class Continuation {
         ways.search(permitted, price, strand.node(from), direction, 2, -1);
         int[] way;
         if (end) {
-            List<Integer> goals =
-                    goals(new Lattice(floor.lattice.width, floor.lattice.height, permitted, floor.lattice.channels));
+            List<Integer> goals = growing.goals(permitted);
             if (goals.isEmpty()) {
                 return false;
             }

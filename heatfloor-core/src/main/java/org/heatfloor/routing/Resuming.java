@@ -198,7 +198,7 @@ final class Resuming {
             return stretch.metres();
         }
         double area = rest.unionOfSquares(part.spacing);
-        return stretch.metresToTip(site) + Part.capacityMetres(site, rest, area);
+        return stretch.metresToTip(site) + Capacity.metres(site, rest, area);
     }
 
     /** Whether a cold lead comes to one of the junctions. */

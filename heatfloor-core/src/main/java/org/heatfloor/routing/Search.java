@@ -38,7 +38,7 @@ final class Search {
     private final Effort effort;
     private final SplittableRandom random;
     private double price = PRICE;
-    private double longest;
+    private final Lengthening lengthening;
 
     Search(Part part, boolean returns, double lengthMetres, Effort effort, long seed) {
         this.part = part;
@@ -46,10 +46,11 @@ final class Search {
         this.lengthMetres = lengthMetres;
         this.effort = effort;
         random = new SplittableRandom(seed);
+        lengthening = new Lengthening(part, returns, lengthMetres);
     }
 
     double longestMetres() {
-        return longest;
+        return lengthening.longestMetres();
     }
 
     /** The best exact route found, or null. */
@@ -67,7 +68,8 @@ final class Search {
         // Few patterns were near the even spacing, or none is long enough: others are tried, and longer.
         boolean tight = lengthMetres > TIGHT * capacity;
         price = tight ? TIGHT_PRICE : PRICE;
-        return improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 3 * effort.steps);
+        best = improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 3 * effort.steps);
+        return best != null ? best : lengthening.run(effort.rounds, random);
     }
 
     /** The most promising patterns are annealed in three rounds, fewer and longer each time. */
@@ -110,11 +112,9 @@ final class Search {
         LatticePath path =
                 LatticePath.of(part.lattice, part.site.spacingPitches(), part.site.leastRun(), open.grid, open.nodes());
         Candidate made = Candidate.of(part, path, returns, lengthMetres, random);
-        longest = Math.max(
-                longest,
-                path.length() * part.site.pitch
-                        - part.site.jointLength * (returns ? 2 : 1)
-                        - Part.CORNER * part.site.bendRadius * path.turns());
+        if (made == null) {
+            lengthening.keep(path);
+        }
         return made;
     }
 

@@ -1,0 +1,103 @@
+package org.heatfloor.routing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lengthens the longest routes that were found on grids of lines when none is long enough for its cable. The joints and the
+ * cold leads stay where they are; the rest may lie on any junction of the lattice.
+ */
+final class Lengthening {
+
+    /** Routes that are lengthened. */
+    private static final int ROUTES = 4;
+
+    private final Part part;
+    private final boolean returns;
+    private final double lengthMetres;
+    private final double turnPitches;
+    private final List<TooShort> longest = new ArrayList<>();
+    private double longestMetres;
+
+    private record TooShort(LatticePath path, double reachMetres) {}
+
+    Lengthening(Part part, boolean returns, double lengthMetres) {
+        this.part = part;
+        this.returns = returns;
+        this.lengthMetres = lengthMetres;
+        turnPitches = Part.CORNER * part.site.bendRadius / part.site.pitch;
+    }
+
+    /** Longest cable that any route seen could take, in metres, whether or not it could be made exact. */
+    double longestMetres() {
+        return longestMetres;
+    }
+
+    /** Takes note of a route that could not be brought to the length; the longest are lengthened. */
+    void keep(LatticePath path) {
+        double reach = Candidate.reachMetres(part, path, returns);
+        longestMetres = Math.max(longestMetres, reach);
+        if (reach > 0) {
+            longest.add(new TooShort(path, reach));
+            longest.sort(Comparator.comparingDouble(route -> -route.reachMetres()));
+            if (longest.size() > ROUTES) {
+                longest.remove(ROUTES);
+            }
+        }
+    }
+
+    /**
+     * Lengthens the longest routes in turn until one is exact.
+     *
+     * @param rounds how many stretches of each to take up
+     * @param random what to take up, and how to lay it anew
+     * @return the exact route, or null
+     */
+    @Nullable
+    Candidate run(int rounds, SplittableRandom random) {
+        ChannelWay ways = new ChannelWay(part.lattice, part.site.leastRun());
+        for (TooShort route : List.copyOf(longest)) {
+            LatticePath path = lengthened(route, rounds, ways, random);
+            if (path != null) {
+                longestMetres = Math.max(longestMetres, Candidate.reachMetres(part, path, returns));
+                Candidate exact = Candidate.of(part, path, returns, lengthMetres, random);
+                if (exact != null) {
+                    return exact;
+                }
+            }
+        }
+        return null;
+    }
+
+    private @Nullable LatticePath lengthened(TooShort route, int rounds, ChannelWay ways, SplittableRandom random) {
+        LatticePath path = route.path();
+        Ends first = Ends.of(part, path, false);
+        Ends last = returns ? Ends.of(part, path, true) : null;
+        if (first == null) {
+            return null;
+        }
+        int[] junctions = path.junctions();
+        Strand strand = new Strand(
+                part.lattice,
+                part.lattice.free,
+                part.site.spacingPitches(),
+                part.site.leastRun(),
+                junctions,
+                junctions.length,
+                first.pitches(part, path, false),
+                last == null ? 0 : last.pitches(part, path, true) + 1);
+        if (!strand.sound()) {
+            return null;
+        }
+        double lacking =
+                (lengthMetres - route.reachMetres()) / part.site.pitch + path.length() - turnPitches * path.turns();
+        ToDoubleFunction<Strand> missing = s -> lacking - (s.count() - 1) + turnPitches * s.turnsAfter(0);
+        Growing growing = new Growing(part.lattice, part.lattice.free, ways, returns, missing, 2 * turnPitches, random);
+        Strand best = new Relaying(growing, ways, returns, missing, random).relaid(strand, rounds);
+        return LatticePath.of(part.lattice, strand.spacing, strand.leastRun, best.nodes());
+    }
+}
