@@ -82,13 +82,24 @@ final class Capacity {
      * @param area of its reach, in pitch²
      */
     static double metres(RouteSite site, Lattice lattice, double area) {
-        int k = site.spacingPitches();
         double spacing = site.minSpacing / site.pitch;
-        double most = area / spacing - spacing;
+        double turn = Part.CORNER * site.bendRadius / site.pitch;
+        return site.pitch * pitches(lattice, site.spacingPitches(), area / spacing - spacing, turn);
+    }
+
+    /**
+     * The longest cable, in pitches.
+     *
+     * @param lattice the piece of floor
+     * @param k least spacing
+     * @param most bound by area alone
+     * @param turnPitches what the rounding of a turn takes
+     */
+    static double pitches(Lattice lattice, int k, double most, double turnPitches) {
         Capacity columns = new Capacity(lattice, k, true);
         Capacity rows = new Capacity(lattice, k, false);
-        double best = 0;
         int turnsAtMost = 2 * (Math.max(lattice.width, lattice.height) / k + 2);
+        double best = 0;
         for (int turns = 0; turns <= turnsAtMost; turns++) {
             int more = turns / 2 + 1;
             int fewer = turns + 1 - more;
@@ -96,7 +107,7 @@ final class Capacity {
                     Math.min(columns.swept(more, fewer), rows.swept(fewer, more)),
                     Math.min(columns.swept(fewer, more), rows.swept(more, fewer)));
             double reached = cells / k - k;
-            best = Math.max(best, Math.min(most, reached) * site.pitch - Part.CORNER * site.bendRadius * turns);
+            best = Math.max(best, Math.min(most, reached) - turnPitches * turns);
             if (reached >= most) {
                 break;
             }
