@@ -98,20 +98,35 @@ final class Capacity {
     static double pitches(Lattice lattice, int k, double most, double turnPitches) {
         Capacity columns = new Capacity(lattice, k, true);
         Capacity rows = new Capacity(lattice, k, false);
-        int turnsAtMost = 2 * (Math.max(lattice.width, lattice.height) / k + 2);
-        double best = 0;
-        for (int turns = 0; turns <= turnsAtMost; turns++) {
-            int more = turns / 2 + 1;
-            int fewer = turns + 1 - more;
-            double cells = Math.max(
-                    Math.min(columns.swept(more, fewer), rows.swept(fewer, more)),
-                    Math.min(columns.swept(fewer, more), rows.swept(more, fewer)));
-            double reached = cells / k - k;
-            best = Math.max(best, Math.min(most, reached) - turnPitches * turns);
-            if (reached >= most) {
-                break;
+        // More turns never reach less: the fewest that reach the most, and then fewer as long as they can be better.
+        int fewest = 0;
+        int enough = 2 * (Math.max(lattice.width, lattice.height) / k + 2);
+        while (fewest < enough) {
+            int middle = (fewest + enough) / 2;
+            if (reached(columns, rows, middle) >= most) {
+                enough = middle;
+            } else {
+                fewest = middle + 1;
             }
         }
+        double best = 0;
+        for (int turns = enough; turns >= 0; turns--) {
+            double reached = Math.min(most, reached(columns, rows, turns));
+            if (reached <= best) {
+                break;
+            }
+            best = Math.max(best, reached - turnPitches * turns);
+        }
         return best;
+    }
+
+    /** The longest route that some turns allow, its corners square, in pitches. */
+    private static double reached(Capacity columns, Capacity rows, int turns) {
+        int more = turns / 2 + 1;
+        int fewer = turns + 1 - more;
+        double cells = Math.max(
+                Math.min(columns.swept(more, fewer), rows.swept(fewer, more)),
+                Math.min(columns.swept(fewer, more), rows.swept(more, fewer)));
+        return cells / columns.k - columns.k;
     }
 }
