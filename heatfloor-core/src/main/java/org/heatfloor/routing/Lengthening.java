@@ -15,6 +15,8 @@ final class Lengthening {
 
     /** Routes that are lengthened. */
     private static final int ROUTES = 4;
+    /** Routes kept, of which some may not be fit to be lengthened. */
+    private static final int KEPT = 8;
 
     private final Part part;
     private final boolean returns;
@@ -23,7 +25,8 @@ final class Lengthening {
     private final List<TooShort> longest = new ArrayList<>();
     private double longestMetres;
 
-    private record TooShort(LatticePath path, double reachMetres) {}
+    /** A route and its length with rounded corners. */
+    private record TooShort(LatticePath path, double pitches) {}
 
     Lengthening(Part part, boolean returns, double lengthMetres) {
         this.part = part;
@@ -37,15 +40,14 @@ final class Lengthening {
         return longestMetres;
     }
 
-    /** Takes note of a route that could not be brought to the length; the longest are lengthened. */
+    /** Takes note of a route that could not be brought to the length; the longest are looked at again if none can. */
     void keep(LatticePath path) {
-        double reach = Candidate.reachMetres(part, path, returns);
-        longestMetres = Math.max(longestMetres, reach);
-        if (reach > 0) {
-            longest.add(new TooShort(path, reach));
-            longest.sort(Comparator.comparingDouble(route -> -route.reachMetres()));
-            if (longest.size() > ROUTES) {
-                longest.remove(ROUTES);
+        double pitches = path.length() - turnPitches * path.turns();
+        if (longest.size() < KEPT || pitches > longest.get(KEPT - 1).pitches()) {
+            longest.add(new TooShort(path, pitches));
+            longest.sort(Comparator.comparingDouble(route -> -route.pitches()));
+            if (longest.size() > KEPT) {
+                longest.remove(KEPT);
             }
         }
     }
@@ -60,8 +62,14 @@ final class Lengthening {
     @Nullable
     Candidate run(int rounds, SplittableRandom random) {
         ChannelWay ways = new ChannelWay(part.lattice, part.site.leastRun());
-        for (TooShort route : List.copyOf(longest)) {
-            LatticePath path = lengthened(route, rounds, ways, random);
+        int lengthened = 0;
+        for (TooShort route : longest) {
+            double reach = Candidate.reachMetres(part, route.path(), returns);
+            longestMetres = Math.max(longestMetres, reach);
+            if (!(reach > 0) || ++lengthened > ROUTES) {
+                continue;
+            }
+            LatticePath path = lengthened(route, reach, rounds, ways, random);
             if (path != null) {
                 longestMetres = Math.max(longestMetres, Candidate.reachMetres(part, path, returns));
                 Candidate exact = Candidate.of(part, path, returns, lengthMetres, random);
@@ -73,7 +81,8 @@ final class Lengthening {
         return null;
     }
 
-    private @Nullable LatticePath lengthened(TooShort route, int rounds, ChannelWay ways, SplittableRandom random) {
+    private @Nullable LatticePath lengthened(
+            TooShort route, double reachMetres, int rounds, ChannelWay ways, SplittableRandom random) {
         LatticePath path = route.path();
         Ends first = Ends.of(part, path, false);
         Ends last = returns ? Ends.of(part, path, true) : null;
@@ -93,8 +102,7 @@ final class Lengthening {
         if (!strand.sound()) {
             return null;
         }
-        double lacking =
-                (lengthMetres - route.reachMetres()) / part.site.pitch + path.length() - turnPitches * path.turns();
+        double lacking = (lengthMetres - reachMetres) / part.site.pitch + route.pitches();
         ToDoubleFunction<Strand> missing = s -> lacking - (s.count() - 1) + turnPitches * s.turnsAfter(0);
         Growing growing = new Growing(part.lattice, part.lattice.free, ways, returns, missing, 2 * turnPitches, random);
         Strand best = new Relaying(growing, ways, returns, missing, random).relaid(strand, rounds);
