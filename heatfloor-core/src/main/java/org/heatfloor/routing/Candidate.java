@@ -134,6 +134,19 @@ final class Candidate {
                 part, path, firstNow, lastNow, movedFirst - backFirst, movedLast - backLast, tail, laid, turns, even);
     }
 
+    /** The longest cable that can lie on a path, in metres; zero where no joint can or the path does not keep the rule. */
+    static double reachMetres(Part part, LatticePath path, boolean returns) {
+        Ends first = Ends.of(part, path, false);
+        Ends last = returns ? Ends.of(part, path, true) : null;
+        if (first == null || (returns && last == null) || !path.keepsRule()) {
+            return 0;
+        }
+        int turns = path.turns() - first.run() - (last == null ? 0 : last.run());
+        return turns < 0
+                ? 0
+                : available(part, path, first, last, turns) + first.back() + (last == null ? 0 : last.back());
+    }
+
     private static double available(Part part, LatticePath path, Ends first, @Nullable Ends last, int turns) {
         double pitch = part.site.pitch;
         double metres = path.length() * pitch - Part.CORNER * part.site.bendRadius * turns;

@@ -22,9 +22,10 @@ final class Continuation {
     Continuation(Rest rest, SplittableRandom random) {
         this.rest = rest;
         ways = new ChannelWay(rest.floor.lattice, rest.floor.site.leastRun());
-        Growing growing = new Growing(rest, ways, random);
+        Growing growing = new Growing(
+                rest.floor.lattice, rest.open, ways, rest.returns, rest::missing, rest.turnPairPitches(), random);
         trials = new Trials(rest, growing);
-        relaying = new Relaying(rest, growing, trials, ways, random);
+        relaying = new Relaying(growing, ways, rest.returns, rest::missing, random);
     }
 
     /** Longest heating part that was found, in metres, whether or not it could be made exact. */
@@ -55,7 +56,7 @@ final class Continuation {
         }
         List<Strand> tooShort = trials.tooShort();
         for (int i = 0; i < Math.min(RELAID, tooShort.size()) && trials.none(); i++) {
-            relaying.relay(tooShort.get(i), rounds / RELAID);
+            relaying.relaid(tooShort.get(i), rounds / RELAID, trials::passes, true);
         }
         return trials.found();
     }

@@ -59,6 +59,15 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double
         return Math.max(0, Math.min(site.jointLength, straight - bend));
     }
 
+    /** Whole pitches from the path's end to where it may turn after the joint. */
+    int pitches(Part part, LatticePath path, boolean reversed) {
+        double pitches = (fromRunStart + part.site.bendRadius) / part.site.pitch;
+        for (int r = 0; r < run; r++) {
+            pitches += path.runLength(reversed ? path.runs() - 1 - r : r);
+        }
+        return (int) Math.ceil(pitches - 1e-6);
+    }
+
     private double price(LatticePath path, boolean reversed) {
         double lost = fromRunStart;
         for (int r = 0; r < run; r++) {

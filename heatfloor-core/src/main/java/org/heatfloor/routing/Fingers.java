@@ -16,6 +16,7 @@ final class Fingers {
     private static final int TRIED = 40;
 
     private final Strand strand;
+    private final Box box;
     private final int width;
     private final int gap;
     private final SplittableRandom random;
@@ -36,13 +37,15 @@ final class Fingers {
      * Prepares the filling of a strand.
      *
      * @param strand the strand, which is changed
+     * @param box where fingers may lie
      * @param width distance of a finger's legs, in pitches
      * @param gap least distance of a finger from the rest of the strand, in pitches
      * @param random for the order of fingers that are as good as each other
      * @param noise how much the worth of a finger is blurred, as a share
      */
-    Fingers(Strand strand, int width, int gap, SplittableRandom random, double noise) {
+    Fingers(Strand strand, Box box, int width, int gap, SplittableRandom random, double noise) {
         this.strand = strand;
+        this.box = box;
         this.width = width;
         this.gap = gap;
         this.random = random;
@@ -174,6 +177,10 @@ final class Fingers {
             while (end < to && strand.step(end) == strand.step(start)) {
                 end++;
             }
+            if (box.misses(strand, start, end)) {
+                start = end;
+                continue;
+            }
             // At the far end of a run the reach above belongs to the next run's direction: look again.
             int keepLeft = reach[0][end];
             int keepRight = reach[1][end];
@@ -246,11 +253,11 @@ final class Fingers {
         return true;
     }
 
-    /** How far a leg can go sideways from a place. */
+    /** How far a leg can go sideways from a place without leaving the box. */
     private int depth(int place, int off) {
         int v = strand.node(place);
         int d = 0;
-        while (true) {
+        while (box.holds(strand.lattice, v)) {
             int next = v + off;
             if (next < 0
                     || next >= taken.length
@@ -263,33 +270,35 @@ final class Fingers {
             v = next;
             d++;
         }
+        return Math.max(0, d - 1);
     }
 
-    /** Marks the junctions nearer than the gap to the strand. */
+    /** Marks the junctions of the box nearer than the gap to the strand. */
     private void mark() {
         int w = strand.lattice.width;
-        int h = strand.lattice.height;
         int stride = w + 1;
-        for (int y = 0; y < h; y++) {
-            int row = 0;
-            for (int x = 0; x < w; x++) {
-                row += strand.holds(y * w + x) ? 1 : 0;
-                sums[(y + 1) * stride + x + 1] = sums[y * stride + x + 1] + row;
-            }
-        }
         int reachTo = gap - 1;
-        for (int y = 0; y < h; y++) {
-            int y0 = Math.max(0, y - reachTo);
-            int y1 = Math.min(h, y + reachTo + 1);
-            for (int x = 0; x < w; x++) {
-                int x0 = Math.max(0, x - reachTo);
-                int x1 = Math.min(w, x + reachTo + 1);
-                taken[y * w + x] = sums[y1 * stride + x1]
-                                - sums[y0 * stride + x1]
-                                - sums[y1 * stride + x0]
-                                + sums[y0 * stride + x0]
-                        > 0;
+        Box seen = box.wider(reachTo + 1, strand.lattice);
+        for (int y = seen.bottom(); y <= seen.top(); y++) {
+            int row = 0;
+            for (int x = seen.left(); x <= seen.right(); x++) {
+                row += strand.holds(y * w + x) ? 1 : 0;
+                sums[(y + 1) * stride + x + 1] = (y == seen.bottom() ? 0 : sums[y * stride + x + 1]) + row;
             }
         }
+        Box marked = box.wider(1, strand.lattice);
+        for (int y = marked.bottom(); y <= marked.top(); y++) {
+            int y0 = Math.max(seen.bottom(), y - reachTo);
+            int y1 = Math.min(seen.top() + 1, y + reachTo + 1);
+            for (int x = marked.left(); x <= marked.right(); x++) {
+                int x0 = Math.max(seen.left(), x - reachTo);
+                int x1 = Math.min(seen.right() + 1, x + reachTo + 1);
+                taken[y * w + x] = sum(x1, y1, seen) - sum(x1, y0, seen) - sum(x0, y1, seen) + sum(x0, y0, seen) > 0;
+            }
+        }
+    }
+
+    private int sum(int x, int y, Box seen) {
+        return x == seen.left() || y == seen.bottom() ? 0 : sums[y * (strand.lattice.width + 1) + x];
     }
 }

@@ -120,7 +120,7 @@ final class HalfLaid {
             return stretch.metres();
         }
         double area = rest.unionOfSquares(part.spacing);
-        return stretch.metresToTip(floor.site) + Part.capacityMetres(floor.site, rest, area);
+        return stretch.metresToTip(floor.site) + Capacity.metres(floor.site, rest, area);
     }
 
     /** Whether a cold lead comes to one of the junctions. */

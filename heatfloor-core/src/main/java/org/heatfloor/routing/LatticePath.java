@@ -64,6 +64,18 @@ final class LatticePath {
         return new LatticePath(lattice, spacing, leastRun, Arrays.copyOf(xs, n), Arrays.copyOf(ys, n));
     }
 
+    /** The junctions of the route in order. */
+    int[] junctions() {
+        int[] out = new int[length() + 1];
+        int n = 0;
+        for (int run = 0; run < runs(); run++) {
+            for (int t = run == 0 ? 0 : 1; t <= runLength(run); t++) {
+                out[n++] = (ys[run] + t * dy(run)) * lattice.width + xs[run] + t * dx(run);
+            }
+        }
+        return out;
+    }
+
     int points() {
         return xs.length;
     }

@@ -123,7 +123,7 @@ public record LayOrder(
                 Lattice rest = stretch.reach(floor, open);
                 most = stretch.metresToTip(floor.site)
                         - laid
-                        + Part.capacityMetres(
+                        + Capacity.metres(
                                 floor.site, rest, rest.unionOfSquares(floor.site.minSpacing / floor.site.pitch));
                 share = openShare(rest, floor.site.spacingPitches() + 1);
             }

@@ -97,67 +97,7 @@ final class Part {
     }
 
     double capacityMetres() {
-        return capacityMetres(site, lattice, area);
-    }
-
-    private static double covered(int[] longestFirst, int strips) {
-        double sum = 0;
-        for (int t = 0; t < longestFirst.length; t++) {
-            sum += t < strips ? longestFirst[t] : Math.min(longestFirst[t], strips);
-        }
-        return sum;
-    }
-
-    /** Lengths of the rows, or columns, of the free area widened by the spacing's squares, longest first. */
-    private static int[] widened(Lattice lattice, int k, boolean columns) {
-        int w = lattice.width + k;
-        int h = lattice.height + k;
-        boolean[] cells = new boolean[w * h];
-        for (int v = 0; v < lattice.free.length; v++) {
-            if (lattice.free[v]) {
-                for (int dy = 0; dy < k; dy++) {
-                    int base = (v / lattice.width + dy) * w + v % lattice.width;
-                    for (int dx = 0; dx < k; dx++) {
-                        cells[base + dx] = true;
-                    }
-                }
-            }
-        }
-        int[] sums = new int[columns ? w : h];
-        for (int c = 0; c < cells.length; c++) {
-            if (cells[c]) {
-                sums[columns ? c % w : c / w]++;
-            }
-        }
-        java.util.Arrays.sort(sums);
-        for (int i = 0; i < sums.length / 2; i++) {
-            int swap = sums[i];
-            sums[i] = sums[sums.length - 1 - i];
-            sums[sums.length - 1 - i] = swap;
-        }
-        return sums;
-    }
-
-    /**
-     * Longest cable that can lie here, in metres; proved. By area a route is at most A/s − s long, also one that comes back,
-     * as its two ends keep the spacing from each other.
-     * Turns cost length: T turns make T + 1 runs, at most z = ⌈(T + 1)/2⌉ of each direction; z strips of the spacing's width
-     * along the rows and z across them cover at most the z·k longest rows and z·k of every other row, and the same by
-     * columns (derived). The longest over all z, each less the rounding of its turns, is the bound.
-     */
-    static double capacityMetres(RouteSite site, Lattice lattice, double area) {
-        int k = site.spacingPitches();
-        double spacing = site.minSpacing / site.pitch;
-        double most = area / spacing - spacing;
-        int[] rows = widened(lattice, k, false);
-        int[] columns = widened(lattice, k, true);
-        double best = 0;
-        for (int z = 1; z * k <= Math.max(rows.length, columns.length) + k; z++) {
-            double reached = Math.min(covered(rows, z * k), covered(columns, z * k)) / k - k;
-            double rounding = CORNER * site.bendRadius * (2 * z - 2);
-            best = Math.max(best, Math.min(most, reached) * site.pitch - rounding);
-        }
-        return best;
+        return Capacity.metres(site, lattice, area);
     }
 
     double evenSpacingMetres(double lengthMetres) {

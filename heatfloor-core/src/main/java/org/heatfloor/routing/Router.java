@@ -243,7 +243,7 @@ public final class Router {
      * @return the bound
      */
     public Quantity<Length> capacity(int part) {
-        return Amounts.metres(Part.capacityMetres(site, parts.get(part), areas[part]));
+        return Amounts.metres(Capacity.metres(site, parts.get(part), areas[part]));
     }
 
     /**
@@ -311,7 +311,7 @@ public final class Router {
     public Quantity<Length> rowCapacity(int part) {
         Lattice rows = parts.get(part).wideEnough(site.spacingPitches());
         double area = Math.min(areas[part], rows.unionOfSquares(site.minSpacing / site.pitch));
-        return Amounts.metres(Part.capacityMetres(site, rows, area));
+        return Amounts.metres(Capacity.metres(site, rows, area));
     }
 
     /**

@@ -42,6 +42,7 @@ final class Search {
     private final long seed;
     private final SplittableRandom random;
     private double price = PRICE;
+    private final Lengthening lengthening;
     private double longest;
 
     Search(Part part, boolean returns, double lengthMetres, Effort effort, long seed) {
@@ -51,6 +52,7 @@ final class Search {
         this.effort = effort;
         this.seed = seed;
         random = new SplittableRandom(seed);
+        lengthening = new Lengthening(part, returns, lengthMetres);
     }
 
     double longestMetres() {
@@ -73,13 +75,18 @@ final class Search {
         // Few patterns were near the even spacing, or none is long enough: others are tried, and longer.
         price = tight ? TIGHT_PRICE : PRICE;
         best = improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 6 * effort.steps);
-        if (best != null || part.wanted == null) {
+        if (best != null) {
+            return best;
+        }
+        if (part.wanted == null) {
+            best = lengthening.run(effort.rounds, random);
+            longest = lengthening.longestMetres();
             return best;
         }
         // A zone wanted warmer never costs the route.
         Search even = new Search(part.even(), returns, lengthMetres, effort, seed);
         best = even.run();
-        longest = Math.max(longest, even.longest);
+        longest = even.longest;
         return best;
     }
 
@@ -136,11 +143,9 @@ final class Search {
         LatticePath path =
                 LatticePath.of(part.lattice, part.site.spacingPitches(), part.site.leastRun(), open.grid, open.nodes());
         Candidate made = Candidate.of(part, path, returns, lengthMetres, random);
-        longest = Math.max(
-                longest,
-                path.length() * part.site.pitch
-                        - part.site.jointLength * (returns ? 2 : 1)
-                        - Part.CORNER * part.site.bendRadius * path.turns());
+        if (made == null) {
+            lengthening.keep(path);
+        }
         return made;
     }
 

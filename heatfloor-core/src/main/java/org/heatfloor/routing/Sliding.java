@@ -19,6 +19,11 @@ final class Sliding {
      * @return whether anything moved
      */
     static boolean gather(Strand strand, int off) {
+        return gather(strand, off, Box.whole(strand.lattice));
+    }
+
+    /** The same for the runs that reach into a box. */
+    static boolean gather(Strand strand, int off, Box box) {
         boolean any = false;
         for (int pass = 0; pass < PASSES; pass++) {
             boolean moved = false;
@@ -30,7 +35,8 @@ final class Sliding {
                 while (end + 1 < strand.count() && !strand.turnsAt(end)) {
                     end++;
                 }
-                if (end + 1 >= strand.count()
+                if (box.misses(strand, start, end)
+                        || end + 1 >= strand.count()
                         || end > strand.last()
                         || strand.step(end) != strand.step(start - 1)
                         || Math.abs(strand.step(end)) != Math.abs(off)) {

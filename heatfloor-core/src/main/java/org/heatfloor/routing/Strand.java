@@ -128,7 +128,8 @@ final class Strand {
         for (int i = from + 1; i < count; i++) {
             at[nodes[i]] = i + 1;
         }
-        if (keepsRuns() && keepsSpacing(from - 2 * spacing, from + length + 2 + 2 * spacing)) {
+        if (keepsRuns(from - leastRun - 1, from + length + 2 + leastRun)
+                && keepsSpacing(from - 2 * spacing, from + length + 2 + 2 * spacing)) {
             return true;
         }
         for (int i = from + 1; i <= from + length; i++) {
@@ -175,10 +176,10 @@ final class Strand {
         return bit != 0 && (lattice.channels[a] & bit) != 0;
     }
 
-    private boolean keepsRuns() {
+    private boolean keepsRuns(int from, int to) {
         int corner = Integer.MIN_VALUE / 2;
         int end = last();
-        for (int i = 1; i + 1 < count; i++) {
+        for (int i = Math.max(1, from); i <= Math.min(count - 2, to); i++) {
             if (!turnsAt(i)) {
                 continue;
             }
@@ -224,7 +225,7 @@ final class Strand {
                 return false;
             }
         }
-        return keepsRuns() && keepsSpacing(0, count - 1);
+        return keepsRuns(0, count) && keepsSpacing(0, count - 1);
     }
 
     /**
@@ -241,12 +242,27 @@ final class Strand {
      */
     static boolean[] permitted(
             Lattice lattice, boolean[] open, int spacing, int[] nodes, int until, int since, int count) {
-        boolean[] out = open.clone();
+        return permitted(lattice, open, spacing, nodes, until, since, count, Box.whole(lattice));
+    }
+
+    /** The same within a box; nothing outside it is permitted. */
+    static boolean[] permitted(
+            Lattice lattice, boolean[] open, int spacing, int[] nodes, int until, int since, int count, Box box) {
+        boolean[] out = new boolean[open.length];
+        for (int y = box.bottom(); y <= box.top(); y++) {
+            int row = y * lattice.width;
+            System.arraycopy(open, row + box.left(), out, row + box.left(), box.right() + 1 - box.left());
+        }
+        Box near = box.wider(spacing, lattice);
         for (int i = 0; i <= until; i++) {
-            forbid(lattice, out, spacing, nodes[i], until - i, nodes[until]);
+            if (near.holds(lattice, nodes[i])) {
+                forbid(lattice, out, spacing, nodes[i], until - i, nodes[until]);
+            }
         }
         for (int i = since; i < count; i++) {
-            forbid(lattice, out, spacing, nodes[i], i - since, nodes[since]);
+            if (near.holds(lattice, nodes[i])) {
+                forbid(lattice, out, spacing, nodes[i], i - since, nodes[since]);
+            }
         }
         return out;
     }

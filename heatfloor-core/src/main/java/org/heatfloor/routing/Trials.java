@@ -9,9 +9,14 @@ import org.jspecify.annotations.Nullable;
 final class Trials {
 
     private static final int ENOUGH = 4;
+    /** Widest gap of fingers, in pitches. */
+    private static final int WIDEST = 12;
 
     private final Rest rest;
     private final Growing growing;
+    /** Half pitches of the least gap, and of the mean gap to begin with. */
+    private final int narrowest;
+
     private final int widest;
     private final List<Resting> found = new ArrayList<>();
     private final List<Strand> tooShort = new ArrayList<>();
@@ -20,7 +25,8 @@ final class Trials {
     Trials(Rest rest, Growing growing) {
         this.rest = rest;
         this.growing = growing;
-        widest = growing.widest(rest.evenGap());
+        narrowest = 2 * rest.spacing();
+        widest = Math.max(narrowest, (int) Math.floor(2 * Math.min(rest.evenGap() + 0.1, WIDEST)));
     }
 
     /** Whether to stop looking. */
@@ -55,7 +61,7 @@ final class Trials {
         if (!strand.sound()) {
             return;
         }
-        for (int halves = widest; halves >= growing.narrowest(); halves--) {
+        for (int halves = widest; halves >= narrowest; halves--) {
             Strand copy = strand.copy();
             growing.grow(copy, halves, 0);
             judge(copy);
@@ -67,7 +73,7 @@ final class Trials {
 
     /** Grows strands with fingers as wide apart as will do for any of them. */
     void lengthenAny(List<Strand> strands) {
-        for (int halves = widest; halves >= growing.narrowest(); halves--) {
+        for (int halves = widest; halves >= narrowest; halves--) {
             for (Strand strand : strands) {
                 if (enough()) {
                     return;
@@ -95,8 +101,9 @@ final class Trials {
         return exact != null;
     }
 
-    /** Notes the length of a strand that is laid again. */
-    void passed(Strand strand) {
+    /** The same, and the length counts as found. */
+    boolean passes(Strand strand) {
         longest = Math.max(longest, rest.metres(strand));
+        return exact(strand);
     }
 }

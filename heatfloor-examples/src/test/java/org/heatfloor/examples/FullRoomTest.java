@@ -1,0 +1,39 @@
+package org.heatfloor.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.heatfloor.electrical.HeatingCable;
+import org.heatfloor.quantity.Units;
+import org.heatfloor.routing.CableToLay;
+import org.heatfloor.routing.Effort;
+import org.heatfloor.routing.RouteOutcome;
+import org.junit.jupiter.api.Test;
+
+/** A cable that only fits where runs leave the evenly spaced lines, beside round flanges. */
+class FullRoomTest {
+
+    /** 31.4 m; on lines alone the longest route that was found took 30.87 m. The bound is 33.40 m. */
+    @Test
+    void theCableIsLaidExactlyWhereLinesAloneAreTooShort() throws BadRoomFile {
+        RoomFile room = RoomFileReader.read(Path.of("rooms", "full", "two-flanges.json"));
+        HeatingCable offer = room.cable().catalogue().get(0);
+        RouterCase floor = PrototypeComparison.routerCase(room);
+        CableToLay cable =
+                new CableToLay(offer.name(), offer.conductors(), offer.length(), offer.diameter(), offer.coldLead());
+
+        RouterCase.Outcome outcome = floor.lay(floor.router(), cable, Effort.NORMAL);
+
+        assertThat(outcome.answer()).isInstanceOf(RouteOutcome.Laid.class);
+        assertThat(outcome.clean()).isTrue();
+        assertThat(metres(outcome.route().orElseThrow().laidLength())).isEqualTo(31.4, within(1e-6));
+        assertThat(metres(floor.router().capacity(0))).isEqualTo(33.40, within(0.005));
+    }
+
+    private static double metres(Quantity<Length> length) {
+        return length.to(Units.METRE).getValue().doubleValue();
+    }
+}
