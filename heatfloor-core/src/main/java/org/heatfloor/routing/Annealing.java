@@ -234,12 +234,14 @@ final class Annealing {
 
     /** Turns that a square adds whose two parallel edges lie on the two parts; infinite if they do not. */
     private double joining(int v, int pattern, int otherSide, int split, int from, int to, boolean outside) {
-        if (v == split || walk.square(v) != pattern || walk.breaksLock(v)) {
+        if (v == split || !grid.whole[v]) {
             return Double.POSITIVE_INFINITY;
         }
         int place = order.place(otherSide);
         boolean within = place >= from && place <= to;
-        return within == outside ? walk.turnsBy(v) : Double.POSITIVE_INFINITY;
+        return within != outside || walk.square(v) != pattern || walk.breaksLock(v)
+                ? Double.POSITIVE_INFINITY
+                : walk.turnsBy(v);
     }
 
     private boolean moveEnd(double limit, boolean atStart) {

@@ -3,9 +3,9 @@ package org.heatfloor.routing;
 /** How much work the router spends on one route; counted in steps, never in time. */
 public enum Effort {
     /** A few starting patterns and a short improvement: for trying many lengths. */
-    QUICK(20, 1_000, 100),
+    QUICK(20, 800, 100),
     /** What a plan uses. */
-    NORMAL(60, 1_500, 300),
+    NORMAL(60, 1_200, 300),
     /** For a large room or a last polish. */
     THOROUGH(200, 12_000, 1_000);
 

@@ -105,7 +105,8 @@ final class Lengthening {
         double lacking = (lengthMetres - reachMetres) / part.site.pitch + route.pitches();
         ToDoubleFunction<Strand> missing = s -> lacking - (s.count() - 1) + turnPitches * s.turnsAfter(0);
         Growing growing = new Growing(part.lattice, part.lattice.free, ways, returns, missing, 2 * turnPitches, random);
-        Strand best = new Relaying(growing, ways, returns, missing, random).relaid(strand, rounds, s -> missing.applyAsDouble(s) <= 0, false);
+        Strand best = new Relaying(growing, ways, returns, missing, random)
+                .relaid(strand, rounds, s -> missing.applyAsDouble(s) <= 0, false);
         return LatticePath.of(part.lattice, strand.spacing, strand.leastRun, best.nodes());
     }
 }

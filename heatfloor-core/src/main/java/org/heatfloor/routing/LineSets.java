@@ -13,7 +13,7 @@ import java.util.function.BiFunction;
  */
 final class LineSets {
 
-    /** Sets of one axis that are worth their work; of more, evenly chosen ones are taken. */
+    /** Sets of one axis that are worth their work. */
     private static final int MOST = 12;
 
     private LineSets() {}
@@ -48,16 +48,17 @@ final class LineSets {
                 }
             }
         }
-        return thinned(out);
+        return thinned(out, MOST);
     }
 
-    private static List<int[]> thinned(List<int[]> sets) {
-        if (sets.size() <= MOST) {
+    /** So many of the sets at most, evenly chosen. */
+    static List<int[]> thinned(List<int[]> sets, int most) {
+        if (sets.size() <= most) {
             return sets;
         }
         List<int[]> out = new ArrayList<>();
-        for (int n = 0; n < MOST; n++) {
-            out.add(sets.get((int) Math.round((double) n * (sets.size() - 1) / (MOST - 1))));
+        for (int n = 0; n < most; n++) {
+            out.add(sets.get((int) Math.round((double) n * (sets.size() - 1) / (most - 1))));
         }
         return out;
     }

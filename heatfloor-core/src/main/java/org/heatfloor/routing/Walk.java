@@ -80,7 +80,16 @@ final class Walk {
     }
 
     double cost() {
-        return aim.cost(turns, length, new BareSquares(this).count());
+        return aim.cost(turns, length, bareSquares());
+    }
+
+    private int bareSquares() {
+        int bare = 0;
+        for (int v : grid.squares) {
+            int up = v + grid.columns;
+            bare += (used[v] | used[v + 1] | used[up] | used[up + 1]) == 0 ? 1 : 0;
+        }
+        return bare;
     }
 
     /** Keeps the edge between two neighbours used from here on. */

@@ -15,6 +15,8 @@ final class ZoneGrids {
 
     /** Grids on which loops are laid. */
     private static final int TAKEN = 40;
+    /** Line sets of each axis that are ranked; of more, evenly chosen ones. */
+    private static final int LINE_SETS = 16;
     /** Powers of the density: lines drawn closer than wanted make up for what the edges of a zone take away. */
     private static final double[] STRENGTHS = {1, 1.4, 2};
 
@@ -92,7 +94,7 @@ final class ZoneGrids {
         double[] even = new double[Math.max(0, last - first + 1)];
         Arrays.fill(even, 1 / wanted.even());
         add(out, LineSets.warped(first, last, leastGap, wanted.mostGap, even, closest, widest, forced));
-        return out;
+        return LineSets.thinned(out, LINE_SETS);
     }
 
     private static void add(List<int[]> out, List<int[]> more) {
