@@ -8,9 +8,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Loops round spanning trees of 2 × 2 blocks (Y. Gabriely, E. Rimon, Spanning-tree based coverage of continuous areas by a
  * mobile robot, Annals of Mathematics and Artificial Intelligence 31 (2001); from memory). A tree is made of straight
- * teeth, joined where a joint costs the fewest turns. The teeth run along the rows, along the columns, or are the fewest
- * of both that cover all blocks: a least cover in the bipartite graph whose edges are the blocks and whose nodes are the
- * straight stretches through them, which a greatest matching gives (D. Kőnig 1931; from memory).
+ * teeth or of rings, joined where a joint costs the fewest turns. The teeth run along the rows, along the columns, or are
+ * the fewest of both that cover all blocks: a least cover in the bipartite graph whose edges are the blocks and whose nodes
+ * are the straight stretches through them, which a greatest matching gives (D. Kőnig 1931; from memory). The rings run
+ * through the blocks that lie equally deep in the floor, or in the rectangle about it, each open at one place.
  */
 final class TreeLoops {
 
@@ -93,15 +94,19 @@ final class TreeLoops {
             }
             teeth.add(wish);
         }
+        List<byte[]> patterns = new ArrayList<>();
+        for (boolean[] alongRows : teeth) {
+            patterns.add(blocks.straight(alongRows));
+        }
+        int[] deep = blocks.depths();
+        int[] boxed = blocks.depthsInRectangle();
+        patterns.add(blocks.rings(deep));
+        if (!Arrays.equals(deep, boxed)) {
+            patterns.add(blocks.rings(boxed));
+        }
         for (int end = 0; end < 2; end++) {
-            for (boolean[] alongRows : teeth) {
-                loops.add(blocks.loop(blocks.straight(alongRows), end == 0));
-            }
-            int[] deep = blocks.depths();
-            int[] boxed = blocks.boxed();
-            loops.add(blocks.loop(blocks.rings(deep), end == 0));
-            if (!Arrays.equals(deep, boxed)) {
-                loops.add(blocks.loop(blocks.rings(boxed), end == 0));
+            for (byte[] pattern : patterns) {
+                loops.add(blocks.loop(pattern, end == 0));
             }
         }
         return loops;
@@ -158,7 +163,7 @@ final class TreeLoops {
     }
 
     /** The same in the rectangle about the floor. */
-    private int[] boxed() {
+    private int[] depthsInRectangle() {
         int[] depth = new int[block.length];
         for (int b = 0; b < block.length; b++) {
             int x = b % across;

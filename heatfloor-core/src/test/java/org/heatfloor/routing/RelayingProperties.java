@@ -35,7 +35,7 @@ class RelayingProperties {
         ChannelWay ways = new ChannelWay(lattice, leastRun);
         Growing growing = new Growing(lattice, lattice.free, ways, returns, missing, 2 * turn, random);
 
-        Strand longer = new Relaying(growing, ways, returns, missing, random).relaid(begun, 40);
+        Strand longer = new Relaying(growing, ways, returns, missing, random).relaid(begun, 40, s -> false, false);
 
         assertThat(begun.nodes()).isEqualTo(edge);
         assertThat(longer.sound()).isTrue();
