@@ -16,7 +16,7 @@ final class Candidate {
     /** Price of a share of the floor that stays cold: three turns a percent. */
     static final double COLD_PRICE = 300;
     /** The same of the junctions farther than three quarters of the even spacing. */
-    private static final double COOL_PRICE = 50;
+    private static final double COOL_PRICE = 25;
     /** Price of a share of the cable that lies where less of it is wanted: six turns a percent. */
     static final double MISPLACED_PRICE = 600;
 

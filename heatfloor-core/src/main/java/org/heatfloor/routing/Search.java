@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** The search for one exact route: line sets, loops round trees, local moves, cutting open, exact tuning; counted work only. */
 final class Search {
 
-    /** Starting patterns tried on the same lines. */
+    /** Teeth tried on the same lines, and rings. */
     private static final int SAME_GRID = 3;
     /** The share of the patterns that each round of annealing takes on, and how much longer it is. */
     private static final int[] ROUNDS = {1, 3, 10};
@@ -68,7 +68,7 @@ final class Search {
         if (lengthMetres > FULL * capacity) {
             starts.addAll(densest());
         }
-        Candidate best = improved(starts, effort.starts, (tight ? 2 : 1) * effort.steps);
+        Candidate best = improved(starts, effort.starts, (tight ? 3 : 1) * effort.steps);
         if (best != null) {
             return best;
         }
@@ -95,7 +95,9 @@ final class Search {
         List<Walk> chosen = new ArrayList<>();
         List<Walk> rest = new ArrayList<>();
         for (Walk walk : cheapestFirst(starts)) {
-            long same = chosen.stream().filter(w -> w.grid == walk.grid).count();
+            long same = chosen.stream()
+                    .filter(w -> w.grid == walk.grid && w.rings == walk.rings)
+                    .count();
             (same < SAME_GRID && chosen.size() < most ? chosen : rest).add(walk);
         }
         for (int round = 0; round < ROUNDS.length; round++) {
@@ -242,14 +244,21 @@ final class Search {
         boolean[] mayStart = mayStart(grid);
         Aim aim = new Aim(target, rounding(), SLACK, price, Candidate.COLD_PRICE / Math.max(1, grid.squares.length));
         for (int offsets = 0; offsets < 4; offsets++) {
-            for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1, alongRow)) {
-                Walk walk = new Walk(grid, used, mayStart);
-                walk.aim(aim);
-                if (walk.length > 0 && gate(walk, mayStart)) {
-                    walk.fill();
-                    walks.add(walk);
-                }
+            TreeLoops trees = new TreeLoops(grid, offsets & 1, offsets >> 1);
+            for (byte[] used : trees.teeth(alongRow)) {
+                add(new Walk(grid, used, mayStart, false), aim, walks);
             }
+            for (byte[] used : trees.rings()) {
+                add(new Walk(grid, used, mayStart, true), aim, walks);
+            }
+        }
+    }
+
+    private void add(Walk walk, Aim aim, List<Walk> walks) {
+        walk.aim(aim);
+        if (walk.length > 0 && gate(walk)) {
+            walk.fill();
+            walks.add(walk);
         }
     }
 
@@ -266,7 +275,8 @@ final class Search {
     }
 
     /** Opens the loop where a cold lead reaches it and most turns go; locks the place for a cable that comes back. */
-    private boolean gate(Walk walk, boolean[] mayStart) {
+    private boolean gate(Walk walk) {
+        boolean[] mayStart = walk.mayStart;
         int bestNode = -1;
         int bestBit = 0;
         double bestPrice = Double.POSITIVE_INFINITY;

@@ -28,7 +28,14 @@ final class TreeLoops {
     /** Pieces of the tree not yet joined. */
     private int apart;
 
-    private TreeLoops(CoarseGrid grid, int offsetX, int offsetY) {
+    /**
+     * One alignment of the blocks.
+     *
+     * @param grid the coarse grid
+     * @param offsetX 0 or 1: first column of blocks
+     * @param offsetY 0 or 1: first row of blocks
+     */
+    TreeLoops(CoarseGrid grid, int offsetX, int offsetY) {
         this.grid = grid;
         this.offsetX = offsetX;
         this.offsetY = offsetY;
@@ -51,62 +58,49 @@ final class TreeLoops {
     }
 
     /**
-     * The loops round the trees of one alignment of the blocks.
+     * The loops round trees of teeth.
      *
-     * @param grid the coarse grid
-     * @param offsetX 0 or 1: first column of blocks
-     * @param offsetY 0 or 1: first row of blocks
+     * @param alongRow for each node of the grid whether a tooth there runs along the row, as one more pattern; null where
+     *     there is no such wish
      * @return for each loop the edges used at each node; empty if there is no block
      */
-    static List<byte[]> of(CoarseGrid grid, int offsetX, int offsetY) {
-        return of(grid, offsetX, offsetY, null);
-    }
-
-    /**
-     * The same with one more pattern of teeth.
-     *
-     * @param grid the coarse grid
-     * @param offsetX 0 or 1: first column of blocks
-     * @param offsetY 0 or 1: first row of blocks
-     * @param alongRow for each node of the grid whether a tooth there runs along the row; null where there is no such wish
-     * @return for each loop the edges used at each node; empty if there is no block
-     */
-    static List<byte[]> of(CoarseGrid grid, int offsetX, int offsetY, boolean @Nullable [] alongRow) {
-        TreeLoops blocks = new TreeLoops(grid, offsetX, offsetY);
-        List<byte[]> loops = new ArrayList<>();
-        if (blocks.across * blocks.up == 0) {
-            return loops;
-        }
+    List<byte[]> teeth(boolean @Nullable [] alongRow) {
         List<boolean[]> teeth = new ArrayList<>();
-        boolean[] all = new boolean[blocks.block.length];
+        boolean[] all = new boolean[block.length];
         teeth.add(all.clone());
         Arrays.fill(all, true);
         teeth.add(all);
-        for (boolean[] cover : blocks.covers()) {
-            if (teeth.stream().noneMatch(t -> blocks.same(t, cover))) {
+        for (boolean[] cover : covers()) {
+            if (teeth.stream().noneMatch(t -> same(t, cover))) {
                 teeth.add(cover);
             }
         }
         if (alongRow != null) {
-            boolean[] wish = new boolean[blocks.block.length];
+            boolean[] wish = new boolean[block.length];
             for (int b = 0; b < wish.length; b++) {
-                wish[b] = alongRow[blocks.corner(b)];
+                wish[b] = alongRow[corner(b)];
             }
             teeth.add(wish);
         }
-        List<byte[]> patterns = new ArrayList<>();
-        for (boolean[] alongRows : teeth) {
-            patterns.add(blocks.straight(alongRows));
-        }
-        int[] deep = blocks.depths();
-        int[] boxed = blocks.depthsInRectangle();
-        patterns.add(blocks.rings(deep));
-        if (!Arrays.equals(deep, boxed)) {
-            patterns.add(blocks.rings(boxed));
-        }
-        for (int end = 0; end < 2; end++) {
+        return loops(teeth.stream().map(this::straight).toList(), 2);
+    }
+
+    /**
+     * The loops round trees of rings.
+     *
+     * @return for each loop the edges used at each node; empty if there is no block
+     */
+    List<byte[]> rings() {
+        int[] deep = depths();
+        int[] boxed = depthsInRectangle();
+        return loops(Arrays.equals(deep, boxed) ? List.of(rings(deep)) : List.of(rings(deep), rings(boxed)), 4);
+    }
+
+    private List<byte[]> loops(List<byte[]> patterns, int corners) {
+        List<byte[]> loops = new ArrayList<>();
+        for (int from = 0; blocks > 0 && from < corners; from++) {
             for (byte[] pattern : patterns) {
-                loops.add(blocks.loop(pattern, end == 0));
+                loops.add(loop(pattern, from));
             }
         }
         return loops;
@@ -267,12 +261,13 @@ final class TreeLoops {
         return out;
     }
 
-    private byte[] loop(byte[] teeth, boolean fromLowerEnd) {
+    /** The loop round a tree of a pattern, the blocks taken in turn from one of the four corners. */
+    private byte[] loop(byte[] teeth, int corner) {
         clearParents();
         apart = blocks;
         byte[] tree = new byte[block.length];
         for (int n = 0; n < block.length; n++) {
-            int b = fromLowerEnd ? n : block.length - 1 - n;
+            int b = from(corner, n);
             if ((teeth[b] & Lattice.EAST) != 0 && root(b) != root(b + 1)) {
                 join(tree, b, Lattice.EAST);
             }
@@ -282,7 +277,7 @@ final class TreeLoops {
         }
         for (int allowed = -4; allowed <= 4 && apart > 1; allowed += 2) {
             for (int n = 0; n < block.length && apart > 1; n++) {
-                int b = fromLowerEnd ? n : block.length - 1 - n;
+                int b = from(corner, n);
                 if (openEast[b] && added(tree, b, Lattice.EAST) <= allowed && root(b) != root(b + 1)) {
                     join(tree, b, Lattice.EAST);
                 }
@@ -305,6 +300,11 @@ final class TreeLoops {
             }
         }
         return used;
+    }
+
+    private int from(int corner, int n) {
+        int b = corner < 2 ? n : n - n % across + across - 1 - n % across;
+        return (corner & 1) == 0 ? b : block.length - 1 - b;
     }
 
     private void join(byte[] tree, int b, int bit) {

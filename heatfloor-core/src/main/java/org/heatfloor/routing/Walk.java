@@ -18,6 +18,8 @@ final class Walk {
     final byte[] used;
     /** Nodes at which an open path may begin. */
     final boolean[] mayStart;
+    /** Whether the walk began as a loop round rings. */
+    final boolean rings;
 
     int turns;
     int length;
@@ -31,8 +33,9 @@ final class Walk {
     private int lockedB = -1;
 
     /** A loop given by the edges used at each node. */
-    Walk(CoarseGrid grid, byte[] used, boolean[] mayStart) {
+    Walk(CoarseGrid grid, byte[] used, boolean[] mayStart, boolean rings) {
         this.grid = grid;
+        this.rings = rings;
         this.used = used;
         this.mayStart = mayStart;
         for (int v = 0; v < used.length; v++) {
@@ -44,6 +47,7 @@ final class Walk {
 
     Walk(Walk other) {
         grid = other.grid;
+        rings = other.rings;
         used = other.used.clone();
         mayStart = other.mayStart;
         aim = other.aim;

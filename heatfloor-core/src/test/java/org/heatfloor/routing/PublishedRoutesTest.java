@@ -3,6 +3,8 @@ package org.heatfloor.routing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,8 +38,8 @@ class PublishedRoutesTest {
         CoarseGrid grid = new CoarseGrid(lattice, Lattices.lines(columns, 1), Lattices.lines(rows, 1));
         int longest = 0;
         for (int offsets = 0; offsets < 4; offsets++) {
-            for (byte[] used : TreeLoops.of(grid, offsets & 1, offsets >> 1)) {
-                Walk walk = new Walk(grid, used, new boolean[used.length]);
+            for (byte[] used : new TreeLoops(grid, offsets & 1, offsets >> 1).teeth(null)) {
+                Walk walk = new Walk(grid, used, new boolean[used.length], false);
                 if (walk.length > 0) {
                     walk.aim(new Aim(1e6, 0, 0, 1, 0));
                     walk.fill();
@@ -58,8 +60,11 @@ class PublishedRoutesTest {
     void theLoopRoundATreePassesEachSmallCellOnce(int across, int up, int gap) {
         Lattice lattice = Lattices.rectangle((2 * across - 1) * gap + 1, (2 * up - 1) * gap + 1);
         CoarseGrid grid = new CoarseGrid(lattice, Lattices.lines(2 * across, gap), Lattices.lines(2 * up, gap));
-        for (byte[] used : TreeLoops.of(grid, 0, 0)) {
-            Walk walk = new Walk(grid, used, new boolean[grid.edges.length]);
+        TreeLoops trees = new TreeLoops(grid, 0, 0);
+        List<byte[]> loops = new ArrayList<>(trees.teeth(null));
+        loops.addAll(trees.rings());
+        for (byte[] used : loops) {
+            Walk walk = new Walk(grid, used, new boolean[grid.edges.length], false);
 
             assertThat(walk.length).isEqualTo(4 * across * up * gap);
             assertThat(walk.nodes()).doesNotHaveDuplicates().hasSize(4 * across * up);

@@ -91,11 +91,13 @@ class SearchKernelProperties {
         CoarseGrid grid = new CoarseGrid(lattice, Lattices.lines(columns, 3), Lattices.lines(rows, 3));
         boolean[] anywhere = new boolean[grid.edges.length];
         java.util.Arrays.fill(anywhere, true);
-        List<byte[]> loops = TreeLoops.of(grid, random.nextInt(2), random.nextInt(2));
+        TreeLoops trees = new TreeLoops(grid, random.nextInt(2), random.nextInt(2));
+        boolean rings = random.nextBoolean();
+        List<byte[]> loops = rings ? trees.rings() : trees.teeth(null);
         if (loops.isEmpty()) {
             return;
         }
-        Walk walk = new Walk(grid, loops.get(random.nextInt(loops.size())), anywhere);
+        Walk walk = new Walk(grid, loops.get(random.nextInt(loops.size())), anywhere, rings);
         if (walk.length == 0) {
             return;
         }

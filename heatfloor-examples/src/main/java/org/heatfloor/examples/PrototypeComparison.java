@@ -38,8 +38,12 @@ final class PrototypeComparison {
         this.effort = effort;
     }
 
-    void run(Path folder) throws IOException {
+    /** One file: our turns, 0 if there is no exact and clean route, and the prototype's. */
+    record Row(String name, boolean clean, int turns, int prototype) {}
+
+    List<Row> run(Path folder) throws IOException {
         Map<String, Integer> prototype = prototypeTurns();
+        List<Row> rows = new ArrayList<>();
         out.println("| file | answer | turns | prototype | apart | ms |");
         out.println("|---|---|---|---|---|---|");
         int exact = 0;
@@ -56,6 +60,7 @@ final class PrototypeComparison {
                     ? outcome.report().orElseThrow().cables().get(0).rightAngleTurns()
                     : 0;
             times.add(outcome.milliseconds());
+            rows.add(new Row(name, outcome.clean(), turns, published));
             if (outcome.clean() && published > 0) {
                 exact++;
                 ours += turns;
@@ -92,6 +97,7 @@ final class PrototypeComparison {
                     times.get(times.size() / 2),
                     times.get(times.size() - 1));
         }
+        return rows;
     }
 
     private static String answer(RouterCase.Outcome outcome) {
