@@ -3,6 +3,7 @@ package org.heatfloor.routing;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.Angle;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -52,11 +53,26 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double
         return best;
     }
 
+    /** Metres of straight lead before the junction, as far as the joint may lie on them. */
     private static double back(Part part, LeadWays.Way way) {
         RouteSite site = part.site;
-        double bend = way.along() == 0 ? 0 : part.trackMetres + 0.001 + site.bendRadius;
         double straight = Math.abs(way.along()) > 2 * site.pitch ? way.inMetres() : way.inMetres() / 2;
+        double bend = way.along() == 0
+                ? 0
+                : Math.max(part.trackMetres + 0.001 + site.bendRadius, straight - straightMetres(part, way));
         return Math.max(0, Math.min(site.jointLength, straight - bend));
+    }
+
+    /** The same as drawn: a lead that comes along a slanting wall may turn by more than a right angle. */
+    private static double straightMetres(Part part, LeadWays.Way way) {
+        List<Coordinate> lead = part.leads.line(way, part.trackMetres);
+        int n = lead.size();
+        if (n < 3) {
+            return way.inMetres();
+        }
+        double turn = Math.PI - Angle.angleBetween(lead.get(n - 3), lead.get(n - 2), lead.get(n - 1));
+        double tangent = part.site.bendRadius * Math.tan(turn / 2);
+        return lead.get(n - 2).distance(lead.get(n - 1)) - tangent - 0.001;
     }
 
     /** Whole pitches from the path's end to where it may turn after the joint. */

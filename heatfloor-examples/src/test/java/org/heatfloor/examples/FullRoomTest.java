@@ -13,24 +13,38 @@ import org.heatfloor.routing.Effort;
 import org.heatfloor.routing.RouteOutcome;
 import org.junit.jupiter.api.Test;
 
-/** A cable that only fits where runs leave the evenly spaced lines, beside round flanges. */
+/** Nearly full rooms that the router once failed in. */
 class FullRoomTest {
 
     /** 31.4 m; on lines alone the longest route that was found took 30.87 m. The bound is 33.40 m. */
     @Test
     void theCableIsLaidExactlyWhereLinesAloneAreTooShort() throws BadRoomFile {
         RoomFile room = RoomFileReader.read(Path.of("rooms", "full", "two-flanges.json"));
-        HeatingCable offer = room.cable().catalogue().get(0);
         RouterCase floor = PrototypeComparison.routerCase(room);
-        CableToLay cable =
-                new CableToLay(offer.name(), offer.conductors(), offer.length(), offer.diameter(), offer.coldLead());
 
-        RouterCase.Outcome outcome = floor.lay(floor.router(), cable, Effort.NORMAL);
+        RouterCase.Outcome outcome = lay(room);
 
         assertThat(outcome.answer()).isInstanceOf(RouteOutcome.Laid.class);
         assertThat(outcome.clean()).isTrue();
         assertThat(metres(outcome.route().orElseThrow().laidLength())).isEqualTo(31.4, within(1e-6));
         assertThat(metres(floor.router().capacity(0))).isEqualTo(33.40, within(0.005));
+    }
+
+    /** The lead follows a wall that slants at 45° and turns in sharply; the joint needs a straight piece all the same. */
+    @Test
+    void theJointLiesStraightBehindASharpTurnOfTheLead() throws BadRoomFile {
+        RouterCase.Outcome outcome = lay(RoomFileReader.read(Path.of("rooms", "full", "slanting-wall.json")));
+
+        assertThat(outcome.answer()).isInstanceOf(RouteOutcome.Laid.class);
+        assertThat(outcome.clean()).isTrue();
+    }
+
+    private static RouterCase.Outcome lay(RoomFile room) {
+        RouterCase floor = PrototypeComparison.routerCase(room);
+        HeatingCable offer = room.cable().catalogue().get(0);
+        CableToLay cable =
+                new CableToLay(offer.name(), offer.conductors(), offer.length(), offer.diameter(), offer.coldLead());
+        return floor.lay(floor.router(), cable, Effort.NORMAL);
     }
 
     private static double metres(Quantity<Length> length) {
