@@ -9,9 +9,9 @@ public enum Effort {
     /** For a large room or a last polish. */
     THOROUGH(200, 12_000, 1_000);
 
-    /** Starting patterns improved in the first round; a quarter of them go on, then a tenth. */
+    /** Starting patterns improved in the first round; a third of them go on, then a tenth. */
     final int starts;
-    /** Steps for each in the first round; three times as many in the second, seven times in the last. */
+    /** Steps for each in the first round; three times as many in the second, ten times in the last. */
     final int steps;
     /** Stretches taken up and laid anew of each route that is too short. */
     final int rounds;

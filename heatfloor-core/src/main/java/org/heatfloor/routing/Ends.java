@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Coordinate;
  * @param way the cold lead's way
  * @param run run of the path, counted from this end, on which the joint lies
  * @param fromRunStart metres from the start of that run to the beginning of the heating part
- * @param slack metres by which the joint may still be moved on along the run
+ * @param slack metres by which the joint may still be moved on along the run, as far as the lead is long enough
  * @param back metres by which the joint may be moved back into the strip along the wall, where the lead comes straight; the
  *     heating part still begins clear of the wall
  */
@@ -38,8 +38,9 @@ record Ends(LeadWays.Way way, int run, double fromRunStart, double slack, double
             for (int run = 0; run < Math.min(4, path.runs() - 1); run++) {
                 double length = path.runLength(reversed ? path.runs() - 1 - run : run) * site.pitch;
                 double at = before + site.jointLength;
-                double slack = length - site.bendRadius - at;
-                if (slack >= -1e-9 && way.lengthMetres() + lost + at <= part.leadMetres + 1e-9) {
+                double spare = part.leadMetres - way.lengthMetres() - lost - at;
+                double slack = Math.min(length - site.bendRadius - at, spare);
+                if (slack >= -1e-9) {
                     Ends end = new Ends(way, run, at, slack, run == 0 && way.bit() == bit ? back(part, way) : 0);
                     if (best == null || end.price(path, reversed) < best.price(path, reversed) - 1e-9) {
                         best = end;

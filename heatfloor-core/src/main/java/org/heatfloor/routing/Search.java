@@ -28,7 +28,7 @@ final class Search {
     private static final double TIGHT_PRICE = 1;
     /** Share of the capacity from which the densest lines are tried as well. */
     private static final double FULL = 0.85;
-    /** Share from which only they can be enough, and twice the work is spent. */
+    /** Share from which only they can be enough, and three times the work is spent. */
     private static final double TIGHT = 0.9;
     /** Length too much that trimming takes care of, in pitches. */
     private static final double SLACK = 8;

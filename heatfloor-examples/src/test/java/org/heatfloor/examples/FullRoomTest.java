@@ -12,6 +12,8 @@ import org.heatfloor.routing.CableToLay;
 import org.heatfloor.routing.Effort;
 import org.heatfloor.routing.RouteOutcome;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Nearly full rooms that the router once failed in. */
 class FullRoomTest {
@@ -37,6 +39,28 @@ class FullRoomTest {
 
         assertThat(outcome.answer()).isInstanceOf(RouteOutcome.Laid.class);
         assertThat(outcome.clean()).isTrue();
+    }
+
+    /** A joint moved on along its run, to take up length too much, takes lead with it: the lead must be long enough for that. */
+    @Test
+    void theJointIsMovedNoFartherThanTheLeadReaches() throws BadRoomFile {
+        RouterCase.Outcome outcome = lay(RoomFileReader.read(Path.of("rooms", "full", "long-way-of-the-lead.json")));
+
+        assertThat(outcome.answer()).isInstanceOf(RouteOutcome.Laid.class);
+        assertThat(outcome.clean()).isTrue();
+    }
+
+    /** Rooms in which the router finds no route though the bound allows one; that says so and proves nothing. */
+    @ParameterizedTest
+    @ValueSource(ints = {179, 269, 338})
+    void whatIsNotFoundLiesBetweenTheLongestFoundAndTheBound(int number) throws BadRoomFile {
+        RouterCase.Outcome outcome = lay(RoomFileReader.read(Path.of("rooms", "missed", "room-" + number + ".json")));
+
+        assertThat(outcome.answer()).isInstanceOfSatisfying(RouteOutcome.NotFound.class, missed -> {
+            double wanted = metres(outcome.cable().length());
+            assertThat(metres(missed.longestFound())).isBetween(0.9 * wanted, wanted);
+            assertThat(metres(missed.capacity())).isGreaterThan(wanted);
+        });
     }
 
     private static RouterCase.Outcome lay(RoomFile room) {
