@@ -20,6 +20,8 @@ final class Track {
     static final double MEASURED = 0.34;
     /** A piece counts as straight along a channel when it leans less than this. */
     private static final double LEAN = 0.008;
+    /** How much the first chord of a bend leans from the channel at most. */
+    private static final double CHORD = 0.2;
 
     private final int[] nodes;
     private final double joint;
@@ -220,6 +222,9 @@ final class Track {
     /** Corner points of a drawn line whose bends are arcs; where it leaves the channels it is cut off, or refused. */
     private static List<Place> corners(List<Place> points, boolean cutOff) {
         List<Straight> straights = straights(points);
+        if (!cutOff) {
+            withBareBends(points, straights);
+        }
         List<Place> out = new ArrayList<>();
         if (straights.isEmpty() || straights.get(0).broken) {
             return out;
@@ -253,6 +258,34 @@ final class Track {
                 0,
                 start.eastward ? new Place(first.x, Math.rint(start.line)) : new Place(Math.rint(start.line), first.y));
         return out;
+    }
+
+    /** Where a heating part begins or ends with a bend, its straight piece there is of no length; it is added. */
+    private static void withBareBends(List<Place> points, List<Straight> straights) {
+        int end = points.size() - 1;
+        if (end < 1) {
+            return;
+        }
+        bare(points.get(0), points.get(0), points.get(1)).ifPresent(s -> straights.add(0, s));
+        bare(points.get(end), points.get(end - 1), points.get(end)).ifPresent(straights::add);
+    }
+
+    /** A straight piece of no length at a place, if the chord there leans from a channel no more than that of a bend does. */
+    private static Optional<Straight> bare(Place at, Place a, Place b) {
+        double heading = Math.atan2(b.y - a.y, b.x - a.x);
+        double quarter = Math.rint(heading / (Math.PI / 2)) * Math.PI / 2;
+        double lean = Math.abs(Math.sin(heading - quarter));
+        boolean eastward = Math.abs(Math.sin(quarter)) < 0.5;
+        double line = eastward ? at.y : at.x;
+        return lean > LEAN && lean < CHORD && Math.abs(line - Math.rint(line)) <= DRAWN
+                ? Optional.of(new Straight(
+                        eastward,
+                        (int) Math.rint(eastward ? Math.cos(quarter) : Math.sin(quarter)),
+                        line,
+                        eastward ? at.x : at.y,
+                        eastward ? at.x : at.y,
+                        false))
+                : Optional.empty();
     }
 
     private static List<Straight> straights(List<Place> points) {

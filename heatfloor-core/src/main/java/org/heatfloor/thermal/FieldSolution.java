@@ -63,14 +63,15 @@ final class FieldSolution {
         FieldGrid grid = planes.grid();
         List<double[]> shares = planes.heatedShares(heated);
         double heatedMean = air + 5;
+        DrawIn drawIn = new DrawIn();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             FieldPlanes.Mean mean = planes.mean(law.film(heatedMean, air), below);
-            double change = planes.heatedMean(shares, mean) - heatedMean;
-            if (Math.abs(change) <= OPEN_TOLERANCE) {
+            double found = planes.heatedMean(shares, mean);
+            if (Math.abs(found - heatedMean) <= OPEN_TOLERANCE) {
                 double[][] modes = planes.surfaceModes(mean);
                 return new FieldSolution(grid, planes, mean, modes, GridModes.toNodes(grid, modes), Optional.empty());
             }
-            heatedMean += round < 8 ? change : 0.5 * change;
+            heatedMean = drawIn.next(heatedMean, found, round < 8 ? 1 : 0.5);
         }
         throw notFound(law);
     }
@@ -81,6 +82,7 @@ final class FieldSolution {
         FieldGrid grid = planes.grid();
         CoverSolution covers = new CoverSolution(grid, planes.surfaceAdmittance());
         double heatedMean = air + 5;
+        DrawIn drawIn = new DrawIn();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             FieldPlanes.Mean mean = planes.mean(law.film(heatedMean, air), below);
             double[][] film = grid.empty();
@@ -110,7 +112,7 @@ final class FieldSolution {
                 return new FieldSolution(
                         grid, planes, mean, modes, surface, Optional.of(new Covered(film, open, keptBack)));
             }
-            heatedMean = found;
+            heatedMean = drawIn.next(heatedMean, found, 1);
         }
         throw notFound(law);
     }

@@ -17,7 +17,7 @@ record MeanBalance(
 
     /**
      * Solves {@code q″ = up + down} for a law whose film depends on the surface temperature: the film is iterated, each
-     * round halving its step with the last. A law that never settles, none of {@link SurfaceLaws} does so, throws.
+     * round halving its step with the last, and in the end the interval left. A law that never settles, none of {@link SurfaceLaws} does so, throws.
      */
     static MeanBalance solve(
             double sourceFlux,
@@ -27,16 +27,16 @@ record MeanBalance(
             double air,
             double below) {
         double surface = air + sourceFlux / 10 + 0.01;
+        DrawIn drawIn = new DrawIn();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             SurfaceLaw.Film film = law.film(surface, air);
             MeanBalance balance =
                     with(sourceFlux, resistanceAbove, admittanceBelow, film.coefficient(), film.ambientKelvin(), below);
-            double step = balance.surfaceKelvin - surface;
-            if (Math.abs(step) <= 1e-12 * surface) {
+            if (Math.abs(balance.surfaceKelvin - surface) <= 1e-12 * surface) {
                 return balance;
             }
             // Laws rise with |Δθ|, so the plain step overshoots and its mean with the old value draws in.
-            surface += round < 4 ? step : 0.5 * step;
+            surface = drawIn.next(surface, balance.surfaceKelvin, round < 4 ? 1 : 0.5);
         }
         throw new IllegalStateException(
                 "surface law '" + law.name() + "': no balance was found in " + MOST_ROUNDS + " rounds");

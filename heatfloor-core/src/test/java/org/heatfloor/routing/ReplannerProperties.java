@@ -3,6 +3,8 @@ package org.heatfloor.routing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -90,6 +92,25 @@ class ReplannerProperties {
                         route.cable().coldLead())));
 
         assertThat(report.findings()).noneMatch(f -> f.isError());
+    }
+
+    /** A joint may lie so that the heating part begins with the bend itself, and ends with one. */
+    @Property(tries = 6)
+    void aHeatingPartThatBeginsWithABendIsReadToItsLength(@ForAll("sites") TestSite site, @ForAll boolean returns) {
+        CableRoute plan = plan(site, 0.7, returns);
+        Coordinate bend = plan.line().getCoordinateN(1);
+        LengthIndexedLine line = new LengthIndexedLine(plan.line());
+        double straight = line.indexOf(bend);
+        List<Coordinate> lead =
+                new ArrayList<>(Arrays.asList(plan.coldLeads().get(0).getCoordinates()));
+        lead.add(bend);
+        List<LineString> leads = new ArrayList<>(plan.coldLeads());
+        leads.set(0, new GeometryFactory().createLineString(lead.toArray(new Coordinate[0])));
+
+        LaidPart laid = LaidPart.upToRow(
+                plan.cable(), (LineString) line.extractLine(straight, line.getEndIndex()), leads, Integer.MAX_VALUE);
+
+        assertThat(metres(laid.length(site.site()))).isEqualTo(metres(plan.laidLength()) - straight, within(1e-6));
     }
 
     @Property(tries = 12)
