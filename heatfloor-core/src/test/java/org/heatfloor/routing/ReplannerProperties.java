@@ -124,6 +124,8 @@ class ReplannerProperties {
         LengthIndexedLine line = new LengthIndexedLine(plan.line());
         double length = line.getEndIndex();
         KeepOut added = placeAt(line.extractPoint(length * (laidShare + (1 - laidShare) * where)), 0.15);
+        // A place over the start, or over the only way of a lead, leaves no cable.
+        Assume.that(plan.coldLeads().stream().allMatch(lead -> added.shape().distance(lead) >= site.pitch() / 1000.0));
         LaidPart laid = LaidPart.upTo(plan, plan.laidLength().multiply(laidShare));
         Quantity<Length> inHand = plan.laidLength().multiply(1 - laidShare);
 
