@@ -22,6 +22,12 @@ record Aim(double target, double roundingPerTurn, double slack, double pricePerP
         return length - roundingPerTurn * turns - target;
     }
 
+    /** Turns and the price of length too much or too little, both alike: what is too little may be filled. */
+    double promise(int turns, int length) {
+        double over = surplus(turns, length);
+        return turns + pricePerPitch * (over < 0 ? -over : Math.max(0, over - slack));
+    }
+
     double cost(int turns, int length, int bare) {
         double over = surplus(turns, length);
         double wrong = over < 0 ? -3 * over : over > slack ? over - slack : 0;

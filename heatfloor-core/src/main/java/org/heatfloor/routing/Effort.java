@@ -5,7 +5,7 @@ public enum Effort {
     /** A few starting patterns and a short improvement: for trying many lengths. */
     QUICK(20, 800, 100),
     /** What a plan uses. */
-    NORMAL(60, 1_500, 300),
+    NORMAL(60, 1_200, 300),
     /** For a large room or a last polish. */
     THOROUGH(200, 12_000, 1_000);
 

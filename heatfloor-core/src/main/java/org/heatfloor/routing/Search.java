@@ -2,22 +2,29 @@ package org.heatfloor.routing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The search for one exact route: line sets, loops round trees, local moves, cutting open, exact tuning; counted work only. */
 final class Search {
 
-    /** Teeth tried on the same lines, and rings. */
+    /** How many loops are opened for each one that is improved, at first. */
+    private static final int OPENED = 5;
+    /** Of them on the same lines, teeth and rings each. */
+    private static final int OPENED_ON_GRID = 6;
+    /** Teeth improved on the same lines, and rings. */
     private static final int SAME_GRID = 3;
     /** The share of the patterns that each round of annealing takes on, and how much longer it is. */
     private static final int[] ROUNDS = {1, 3, 10};
 
     private static final int[] LONGER = {1, 3, 10};
     /** Temperature at which each round begins, in turns; every second pattern of the first begins one hotter. */
-    private static final double[] HOT = {2, 2, 3};
+    private static final double[] HOT = {1, 1, 1.5};
 
     private static final double COLD = 0.15;
     /** Routes brought to the exact length and compared. */
@@ -32,6 +39,14 @@ final class Search {
     private static final double TIGHT = 0.9;
     /** Length too much that trimming takes care of, in pitches. */
     private static final double SLACK = 8;
+
+    /** Loops on the same lines, all of teeth or all of rings. */
+    private record Family(CoarseGrid grid, boolean rings) {
+
+        static Family of(Walk walk) {
+            return new Family(walk.grid, walk.rings);
+        }
+    }
 
     private record Priced(Walk walk, double cost) {}
 
@@ -68,13 +83,15 @@ final class Search {
         if (lengthMetres > FULL * capacity) {
             starts.addAll(densest());
         }
-        Candidate best = improved(starts, effort.starts, (tight ? 3 : 1) * effort.steps);
+        List<Walk> promising = opened(starts, OPENED * effort.starts, OPENED_ON_GRID);
+        Candidate best = improved(promising, effort.starts, (tight ? 3 : 1) * effort.steps);
         if (best != null) {
             return best;
         }
         // Few patterns were near the even spacing, or none is long enough: others are tried, and longer.
         price = tight ? TIGHT_PRICE : PRICE;
-        best = improved(tight ? densest() : starts(0.5, 1.45, 0.7), 2 * effort.starts, 6 * effort.steps);
+        List<Walk> others = opened(tight ? densest() : starts(0.5, 1.45, 0.7), Integer.MAX_VALUE, Integer.MAX_VALUE);
+        best = improved(others, 2 * effort.starts, 6 * effort.steps);
         if (best != null) {
             return best;
         }
@@ -91,14 +108,14 @@ final class Search {
     }
 
     /** The most promising patterns are annealed in three rounds, fewer and longer each time. */
-    private @Nullable Candidate improved(List<Walk> starts, int most, int steps) {
+    private @Nullable Candidate improved(List<Walk> opened, int most, int steps) {
         List<Walk> chosen = new ArrayList<>();
         List<Walk> rest = new ArrayList<>();
-        for (Walk walk : cheapestFirst(starts)) {
-            long same = chosen.stream()
-                    .filter(w -> w.grid == walk.grid && w.rings == walk.rings)
-                    .count();
-            (same < SAME_GRID && chosen.size() < most ? chosen : rest).add(walk);
+        Map<Family, Integer> alike = new HashMap<>();
+        for (Walk walk : cheapestFirst(opened)) {
+            boolean taken = chosen.size() < most && alike.getOrDefault(Family.of(walk), 0) < SAME_GRID;
+            (taken ? chosen : rest).add(walk);
+            alike.merge(Family.of(walk), 1, Integer::sum);
         }
         for (int round = 0; round < ROUNDS.length; round++) {
             int going = Math.min(chosen.size(), most / ROUNDS[round]);
@@ -119,10 +136,31 @@ final class Search {
         return best;
     }
 
-    /** Cheapest first; where zones are wanted warmer, with the price of the cable that lies in the wrong place. */
+    /** Of all loops the most promising ones that can be opened; they are filled where too short. */
+    private List<Walk> opened(List<Walk> loops, int most, int mostAlike) {
+        List<Walk> opened = new ArrayList<>();
+        Map<Family, Integer> alike = new HashMap<>();
+        for (Walk walk : sorted(loops, Walk::promise)) {
+            if (opened.size() == most) {
+                break;
+            }
+            if (alike.getOrDefault(Family.of(walk), 0) < mostAlike && gate(walk)) {
+                alike.merge(Family.of(walk), 1, Integer::sum);
+                walk.fill();
+                opened.add(walk);
+            }
+        }
+        return opened;
+    }
+
     private List<Walk> cheapestFirst(List<Walk> walks) {
+        return sorted(walks, Walk::cost);
+    }
+
+    /** Cheapest first; where zones are wanted warmer, with the price of the cable that lies in the wrong place. */
+    private List<Walk> sorted(List<Walk> walks, ToDoubleFunction<Walk> cost) {
         return walks.stream()
-                .map(walk -> new Priced(walk, walk.cost() + misplacedPrice(walk)))
+                .map(walk -> new Priced(walk, cost.applyAsDouble(walk) + misplacedPrice(walk)))
                 .sorted(Comparator.comparingDouble(Priced::cost))
                 .map(Priced::walk)
                 .collect(Collectors.toCollection(ArrayList::new));
@@ -256,8 +294,7 @@ final class Search {
 
     private void add(Walk walk, Aim aim, List<Walk> walks) {
         walk.aim(aim);
-        if (walk.length > 0 && gate(walk)) {
-            walk.fill();
+        if (walk.length > 0) {
             walks.add(walk);
         }
     }

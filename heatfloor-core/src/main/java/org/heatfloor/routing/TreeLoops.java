@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class TreeLoops {
 
+    private static final int SIDES = 2;
+    private static final int LAST_SIDE = 3;
+
     private final CoarseGrid grid;
     private final int offsetX;
     private final int offsetY;
@@ -23,10 +26,11 @@ final class TreeLoops {
     private final boolean[] block;
     private final boolean[] openEast;
     private final boolean[] openNorth;
-    private final int[] parent;
+    /** Blocks already joined. */
+    private final DisjointSets pieces;
+
+    private final int[][] joints = {{}, {}, {}, {}};
     private int blocks;
-    /** Pieces of the tree not yet joined. */
-    private int apart;
 
     /**
      * One alignment of the blocks.
@@ -45,7 +49,7 @@ final class TreeLoops {
         block = new boolean[n];
         openEast = new boolean[n];
         openNorth = new boolean[n];
-        parent = new int[n];
+        pieces = new DisjointSets(n);
         for (int b = 0; b < n; b++) {
             block[b] = grid.whole[corner(b)];
         }
@@ -187,47 +191,28 @@ final class TreeLoops {
     }
 
     private void keepLargest() {
-        clearParents();
-        int[] size = new int[block.length];
         for (int b = 0; b < block.length; b++) {
             if (openEast[b]) {
-                parent[root(b + 1)] = root(b);
+                pieces.join(b, b + 1);
             }
             if (openNorth[b]) {
-                parent[root(b + across)] = root(b);
+                pieces.join(b, b + across);
             }
         }
         int largest = -1;
         for (int b = 0; b < block.length; b++) {
-            if (block[b]) {
-                int r = root(b);
-                size[r]++;
-                largest = largest < 0 || size[r] > size[largest] ? r : largest;
+            if (block[b] && (largest < 0 || pieces.size(b) > pieces.size(largest))) {
+                largest = b;
             }
         }
         for (int b = 0; b < block.length; b++) {
-            if (block[b] && root(b) != largest) {
+            if (block[b] && !pieces.together(b, largest)) {
                 block[b] = false;
                 openEast[b] = false;
                 openNorth[b] = false;
             }
             blocks += block[b] ? 1 : 0;
         }
-    }
-
-    private void clearParents() {
-        for (int b = 0; b < parent.length; b++) {
-            parent[b] = b;
-        }
-    }
-
-    private int root(int b) {
-        int r = b;
-        while (parent[r] != r) {
-            parent[r] = parent[parent[r]];
-            r = parent[r];
-        }
-        return r;
     }
 
     /** For each block whether it lies on a tooth along its row, in the two extreme least covers. */
@@ -263,28 +248,32 @@ final class TreeLoops {
 
     /** The loop round a tree of a pattern, the blocks taken in turn from one of the four corners. */
     private byte[] loop(byte[] teeth, int corner) {
-        clearParents();
-        apart = blocks;
+        pieces.split();
+        int whole = block.length - blocks + 1;
         byte[] tree = new byte[block.length];
-        for (int n = 0; n < block.length; n++) {
-            int b = from(corner, n);
-            if ((teeth[b] & Lattice.EAST) != 0 && root(b) != root(b + 1)) {
-                join(tree, b, Lattice.EAST);
-            }
-            if ((teeth[b] & Lattice.NORTH) != 0 && root(b) != root(b + across)) {
-                join(tree, b, Lattice.NORTH);
+        int[] left = joints(corner).clone();
+        int count = 0;
+        for (int joint : left) {
+            int b = joint >> SIDES;
+            int bit = joint & LAST_SIDE;
+            if ((teeth[b] & bit) != 0 && !pieces.together(b, other(b, bit))) {
+                join(tree, b, bit);
+            } else {
+                left[count++] = joint;
             }
         }
-        for (int allowed = -4; allowed <= 4 && apart > 1; allowed += 2) {
-            for (int n = 0; n < block.length && apart > 1; n++) {
-                int b = from(corner, n);
-                if (openEast[b] && added(tree, b, Lattice.EAST) <= allowed && root(b) != root(b + 1)) {
-                    join(tree, b, Lattice.EAST);
-                }
-                if (openNorth[b] && added(tree, b, Lattice.NORTH) <= allowed && root(b) != root(b + across)) {
-                    join(tree, b, Lattice.NORTH);
+        for (int allowed = -4; allowed <= 4 && pieces.count() > whole; allowed += 2) {
+            int kept = 0;
+            for (int n = 0; n < count && pieces.count() > whole; n++) {
+                int b = left[n] >> SIDES;
+                int bit = left[n] & LAST_SIDE;
+                if (added(tree, b, bit) > allowed) {
+                    left[kept++] = left[n];
+                } else if (!pieces.together(b, other(b, bit))) {
+                    join(tree, b, bit);
                 }
             }
+            count = kept;
         }
         byte[] used = new byte[grid.edges.length];
         for (int b = 0; b < block.length; b++) {
@@ -302,22 +291,46 @@ final class TreeLoops {
         return used;
     }
 
+    /** The places at which neighbouring blocks may be joined, a block and a bit each, in turn from a corner. */
+    private int[] joints(int corner) {
+        int[] known = joints[corner];
+        if (known.length == 0) {
+            known = new int[2 * block.length];
+            int count = 0;
+            for (int n = 0; n < block.length; n++) {
+                int b = from(corner, n);
+                if (openEast[b]) {
+                    known[count++] = b << SIDES | Lattice.EAST;
+                }
+                if (openNorth[b]) {
+                    known[count++] = b << SIDES | Lattice.NORTH;
+                }
+            }
+            known = Arrays.copyOf(known, count);
+            joints[corner] = known;
+        }
+        return known;
+    }
+
+    private int other(int b, int bit) {
+        return bit == Lattice.EAST ? b + 1 : b + across;
+    }
+
     private int from(int corner, int n) {
         int b = corner < 2 ? n : n - n % across + across - 1 - n % across;
         return (corner & 1) == 0 ? b : block.length - 1 - b;
     }
 
     private void join(byte[] tree, int b, int bit) {
-        int other = bit == Lattice.EAST ? b + 1 : b + across;
+        int other = other(b, bit);
         tree[b] |= (byte) bit;
         tree[other] |= (byte) CoarseGrid.opposite(bit);
-        parent[root(other)] = root(b);
-        apart--;
+        pieces.join(b, other);
     }
 
     /** Turns that joining a block to its neighbour adds to the loop. */
     private int added(byte[] tree, int b, int bit) {
-        int other = bit == Lattice.EAST ? b + 1 : b + across;
+        int other = other(b, bit);
         int back = CoarseGrid.opposite(bit);
         return turns(tree[b] | bit) - turns(tree[b]) + turns(tree[other] | back) - turns(tree[other]);
     }

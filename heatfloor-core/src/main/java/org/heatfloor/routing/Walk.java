@@ -38,10 +38,12 @@ final class Walk {
         this.rings = rings;
         this.used = used;
         this.mayStart = mayStart;
-        for (int v = 0; v < used.length; v++) {
-            turns += TURN[used[v]];
-            length += (used[v] & Lattice.EAST) != 0 ? grid.wide[v % grid.columns] : 0;
-            length += (used[v] & Lattice.NORTH) != 0 ? grid.tall[v / grid.columns] : 0;
+        for (int j = 0, v = 0; j < grid.rows; j++) {
+            for (int i = 0; i < grid.columns; i++, v++) {
+                turns += TURN[used[v]];
+                length += (used[v] & Lattice.EAST) != 0 ? grid.wide[i] : 0;
+                length += (used[v] & Lattice.NORTH) != 0 ? grid.tall[j] : 0;
+            }
         }
     }
 
@@ -85,6 +87,11 @@ final class Walk {
 
     double cost() {
         return aim.cost(turns, length, bareSquares());
+    }
+
+    /** What a loop that is not yet opened and filled may come to cost. */
+    double promise() {
+        return aim.promise(turns, length);
     }
 
     private int bareSquares() {
