@@ -44,7 +44,7 @@ final class Reserves {
                     + (ahead > 0 && !reserve.adjusters().isEmpty() ? ", and " : "")
                     + (reserve.adjusters().isEmpty()
                             ? ""
-                            : reserve.adjusters().size() + " U-turns can be moved outwards by whole studs for "
+                            : uTurns(reserve.adjusters().size()) + " can be moved outwards by whole studs for "
                                     + Options.metres(total - ahead));
             out.add(Finding.of(
                     reserve.isKept() ? Severity.NOTE : Severity.WARNING,
@@ -57,5 +57,9 @@ final class Reserves {
                     Source.commonPractice("a cable's length varies by about one percent; room is kept for it")));
         }
         return out;
+    }
+
+    private static String uTurns(int count) {
+        return count == 1 ? "1 U-turn" : count + " U-turns";
     }
 }

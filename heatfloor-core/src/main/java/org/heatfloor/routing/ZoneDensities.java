@@ -41,14 +41,14 @@ final class ZoneDensities {
         double least = LEAST_SPACINGS * LEAST_SPACINGS * side * side;
         Wanted wanted = Wanted.of(lattice, router.frame, wish, length, router.areas[part], side);
         Geometry reach = Wanted.reach(lattice, side);
-        Geometry outside = reach;
-        for (Geometry shape : wanted.shapes) {
-            outside = OverlayNGRobust.overlay(outside, shape, OverlayNG.DIFFERENCE);
-        }
+        Geometry outside = without(reach, wanted.shapes);
         if (outside.getArea() < least) {
             return out;
         }
-        double around = outside.getArea() / laid(lines, outside);
+        // A run on the very edge of a zone belongs to the zone alone.
+        List<Geometry> rest =
+                lines.stream().map(line -> without(line, wanted.shapes)).toList();
+        double around = outside.getArea() / laid(rest, outside);
         for (int n = 0; n < wanted.zones.size(); n++) {
             PriorityZone zone = wanted.zones.get(n);
             Geometry inside = OverlayNGRobust.overlay(reach, wanted.shapes.get(n), OverlayNG.INTERSECTION);
@@ -71,6 +71,14 @@ final class ZoneDensities {
     private static boolean liesIn(Lattice lattice, Frame frame, CableRoute route) {
         Coordinate joint = route.line().getCoordinateN(0);
         return lattice.free((int) Math.rint(frame.columnOf(joint)), (int) Math.rint(frame.rowOf(joint)));
+    }
+
+    private static Geometry without(Geometry whole, List<Geometry> shapes) {
+        Geometry left = whole;
+        for (Geometry shape : shapes) {
+            left = OverlayNGRobust.overlay(left, shape, OverlayNG.DIFFERENCE);
+        }
+        return left;
     }
 
     /** Length of lines in a shape; never nothing, so that a ratio can be told. */

@@ -6,7 +6,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,10 +17,9 @@ import org.junit.jupiter.api.Test;
 /** Turns of the router on the 112 files that force one cable each, beside those of the prototype of this project. */
 class RouterTurnsTest {
 
-    private static final Path CHAPTER = Path.of("..", "docs", "routing.md");
     private static final String HEAD = "| room | 60 % | 75 % | 90 % | 97 % |\n|---|---|---|---|---|\n";
 
-    /** All exact and clean, in sum at least 5 % fewer turns, nowhere more than 10 % more. */
+    /** Run with {@code -Dheatfloor.rewrite=true} to write the table anew. All exact and clean, in sum at least 5 % fewer turns, nowhere more than 10 % more. */
     @Test
     void allFilesAreExactWithFewTurns() throws IOException {
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
@@ -33,13 +31,15 @@ class RouterTurnsTest {
         int ours = rows.stream().mapToInt(PrototypeComparison.Row::turns).sum();
         int theirs = rows.stream().mapToInt(PrototypeComparison.Row::prototype).sum();
         assertThat((double) ours).isLessThanOrEqualTo(0.95 * theirs);
-        theChapterShows(table(rows)
-                + String.format(
-                        Locale.ROOT,
-                        "%nIn sum %d turns beside %d, %.1f %% fewer.%n",
-                        ours,
-                        theirs,
-                        100 - 100.0 * ours / theirs));
+        Chapter.shows(
+                "routing.md",
+                table(rows)
+                        + String.format(
+                                Locale.ROOT,
+                                "%nIn sum %d turns beside %d, %.1f %% fewer.%n",
+                                ours,
+                                theirs,
+                                100 - 100.0 * ours / theirs));
     }
 
     private static String table(List<PrototypeComparison.Row> rows) {
@@ -50,18 +50,5 @@ class RouterTurnsTest {
                     .append(String.format(Locale.ROOT, " %d / %d |", row.turns(), row.prototype()));
         }
         return HEAD + String.join("\n", lines.values()) + "\n";
-    }
-
-    /** Run with {@code -Dheatfloor.rewrite=true} to write the table anew. */
-    private static void theChapterShows(String text) throws IOException {
-        String wanted = text.replace("\r\n", "\n");
-        String chapter = Files.readString(CHAPTER);
-        if (Boolean.getBoolean("heatfloor.rewrite")) {
-            int begin = chapter.indexOf(HEAD);
-            int end = chapter.indexOf("\n\n", chapter.indexOf("\n\n", begin) + 2) + 1;
-            chapter = chapter.substring(0, begin) + wanted + chapter.substring(end);
-            Files.writeString(CHAPTER, chapter);
-        }
-        assertThat(chapter).contains(wanted);
     }
 }

@@ -20,7 +20,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The router beside a general solver: small rooms with recorded and proved fewest turns. The solver itself is not asked. */
 class SmallRoomGapTest {
 
-    private static final Path CHAPTER = Path.of("..", "docs", "routing.md");
     private static final String TABLE_HEAD =
             "| room | cable | fewest turns anywhere | fewest turns, none cold | router | gap | solver |";
 
@@ -80,21 +79,13 @@ class SmallRoomGapTest {
     /** Run with {@code -Dheatfloor.rewrite=true} to write the table anew. */
     @Test
     void theChapterListsTheGaps() throws IOException {
-        String table = table();
-        String chapter = Files.readString(CHAPTER);
-        if (Boolean.getBoolean("heatfloor.rewrite")) {
-            int begin = chapter.indexOf(TABLE_HEAD);
-            int end = chapter.indexOf("\n\n", begin) + 1;
-            chapter = chapter.substring(0, begin) + table + chapter.substring(end);
-            Files.writeString(CHAPTER, chapter);
-        }
-        assertThat(chapter).contains(table);
+        Chapter.shows("routing.md", table());
         List<RecordedOptima.Row> rows = rows();
         double[] areas = instances().stream()
                 .mapToDouble(SmallRoomGapTest::floorArea)
                 .sorted()
                 .toArray();
-        String squeezed = chapter.replaceAll("\\s+", " ");
+        String squeezed = Files.readString(Path.of("..", "docs", "routing.md")).replaceAll("\\s+", " ");
         assertThat(squeezed)
                 .contains(String.format(Locale.ROOT, "(%.1f to %.1f m²,", areas[0], areas[areas.length - 1]))
                 .contains("of the " + rows.size() + " questions "
