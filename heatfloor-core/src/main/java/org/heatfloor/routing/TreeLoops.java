@@ -15,8 +15,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class TreeLoops {
 
-    private static final int SIDES = 2;
-    private static final int LAST_SIDE = 3;
+    /** A joint is held in one number: the block, then the bit towards its neighbour in the last two binary digits. */
+    private static final int DIGITS = 2;
+
+    private static final int BIT = 3;
 
     private final CoarseGrid grid;
     private final int offsetX;
@@ -29,7 +31,9 @@ final class TreeLoops {
     /** Blocks already joined. */
     private final DisjointSets pieces;
 
+    /** All joints there may be, in turn from each corner; empty until asked for. */
     private final int[][] joints = {{}, {}, {}, {}};
+
     private int blocks;
 
     /**
@@ -254,8 +258,8 @@ final class TreeLoops {
         int[] left = joints(corner).clone();
         int count = 0;
         for (int joint : left) {
-            int b = joint >> SIDES;
-            int bit = joint & LAST_SIDE;
+            int b = joint >> DIGITS;
+            int bit = joint & BIT;
             if ((teeth[b] & bit) != 0 && !pieces.together(b, other(b, bit))) {
                 join(tree, b, bit);
             } else {
@@ -265,8 +269,8 @@ final class TreeLoops {
         for (int allowed = -4; allowed <= 4 && pieces.count() > whole; allowed += 2) {
             int kept = 0;
             for (int n = 0; n < count && pieces.count() > whole; n++) {
-                int b = left[n] >> SIDES;
-                int bit = left[n] & LAST_SIDE;
+                int b = left[n] >> DIGITS;
+                int bit = left[n] & BIT;
                 if (added(tree, b, bit) > allowed) {
                     left[kept++] = left[n];
                 } else if (!pieces.together(b, other(b, bit))) {
@@ -291,7 +295,7 @@ final class TreeLoops {
         return used;
     }
 
-    /** The places at which neighbouring blocks may be joined, a block and a bit each, in turn from a corner. */
+    /** The joints there may be between neighbouring blocks, in turn from a corner. */
     private int[] joints(int corner) {
         int[] known = joints[corner];
         if (known.length == 0) {
@@ -300,10 +304,10 @@ final class TreeLoops {
             for (int n = 0; n < block.length; n++) {
                 int b = from(corner, n);
                 if (openEast[b]) {
-                    known[count++] = b << SIDES | Lattice.EAST;
+                    known[count++] = b << DIGITS | Lattice.EAST;
                 }
                 if (openNorth[b]) {
-                    known[count++] = b << SIDES | Lattice.NORTH;
+                    known[count++] = b << DIGITS | Lattice.NORTH;
                 }
             }
             known = Arrays.copyOf(known, count);

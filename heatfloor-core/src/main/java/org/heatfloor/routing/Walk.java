@@ -14,6 +14,9 @@ final class Walk {
     /** Turns gained at a node with given edges when a square toggles whose corner it is, in the order of the constants. */
     private static final int[][] CHANGE = changes();
 
+    /** Walks on the same lines, all begun as loops round teeth or all round rings. */
+    record Family(CoarseGrid grid, boolean rings) {}
+
     final CoarseGrid grid;
     final byte[] used;
     /** Nodes at which an open path may begin. */
@@ -70,6 +73,10 @@ final class Walk {
             }
         }
         return out;
+    }
+
+    Family family() {
+        return new Family(grid, rings);
     }
 
     boolean closed() {
