@@ -23,6 +23,7 @@ final class Lengthening {
     private final double lengthMetres;
     private final double turnPitches;
     private final List<TooShort> longest = new ArrayList<>();
+    private final List<LatticePath> lengthened = new ArrayList<>();
     private double longestMetres;
 
     /** A route and its length with rounded corners. */
@@ -38,6 +39,13 @@ final class Lengthening {
     /** Longest cable that any route seen could take, in metres, whether or not it could be made exact. */
     double longestMetres() {
         return longestMetres;
+    }
+
+    /** The routes lengthened so far, longest first. */
+    List<LatticePath> lengthened() {
+        return lengthened.stream()
+                .sorted(Comparator.comparingDouble(path -> -Candidate.reachMetres(part, path, returns)))
+                .toList();
     }
 
     /** Takes note of a route that could not be brought to the length; the longest are looked at again if none can. */
@@ -62,15 +70,16 @@ final class Lengthening {
     @Nullable
     Candidate run(int rounds, SplittableRandom random) {
         ChannelWay ways = new ChannelWay(part.lattice, part.site.leastRun());
-        int lengthened = 0;
+        int tried = 0;
         for (TooShort route : longest) {
             double reach = Candidate.reachMetres(part, route.path(), returns);
             longestMetres = Math.max(longestMetres, reach);
-            if (!(reach > 0) || ++lengthened > ROUTES) {
+            if (!(reach > 0) || ++tried > ROUTES) {
                 continue;
             }
             LatticePath path = lengthened(route, reach, rounds, ways, random);
             if (path != null) {
+                lengthened.add(path);
                 longestMetres = Math.max(longestMetres, Candidate.reachMetres(part, path, returns));
                 Candidate exact = Candidate.of(part, path, returns, lengthMetres, random);
                 if (exact != null) {

@@ -35,6 +35,11 @@ final class Search {
     /** Share from which only they can be enough, and three times the work is spent. */
     private static final double TIGHT = 0.9;
 
+    /** Length over that of the longest route found up to which a longer one is worth another search. */
+    private static final double NEARLY = 1.05;
+    /** Share of the capacity that such a search asks for. */
+    private static final double FULLEST = 1 - 1e-6;
+
     private final Part part;
     private final boolean returns;
     private final double lengthMetres;
@@ -86,13 +91,29 @@ final class Search {
         if (part.wanted == null) {
             best = lengthening.run(effort.rounds, random);
             longest = lengthening.longestMetres();
-            return best;
+            boolean longerMayBe = lengthMetres < NEARLY * longest && lengthMetres < FULLEST * capacity;
+            return best == null && longerMayBe ? shortened(FULLEST * capacity) : best;
         }
         // A zone wanted warmer never costs the route.
         Search even = new Search(part.even(), returns, lengthMetres, effort, seed);
         best = even.run();
         longest = even.longest;
         return best;
+    }
+
+    /** A route sought for the longest cable that the floor may hold, shortened: such a search ends on longer routes. */
+    private @Nullable Candidate shortened(double longestMetres) {
+        Search longer = new Search(part, returns, longestMetres, effort, seed);
+        Candidate full = longer.run();
+        List<LatticePath> paths = full == null ? longer.lengthening.lengthened() : List.of(full.path);
+        for (LatticePath path : paths) {
+            Candidate exact = Candidate.of(part, path, returns, lengthMetres, random);
+            if (exact != null) {
+                return exact;
+            }
+        }
+        longest = Math.max(longest, Math.min(longer.longest, lengthMetres));
+        return null;
     }
 
     /** The most promising patterns are annealed in three rounds, fewer and longer each time. */
