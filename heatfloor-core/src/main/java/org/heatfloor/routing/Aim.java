@@ -13,6 +13,9 @@ package org.heatfloor.routing;
  */
 record Aim(double target, double roundingPerTurn, double slack, double pricePerPitch, double pricePerBare) {
 
+    /** Turns that a pitch of length costs where a loop is filled: four turns in a strip of eighty pitches. */
+    private static final double FILL_PRICE = 0.05;
+
     Aim withTarget(double pitches) {
         return new Aim(pitches, roundingPerTurn, slack, pricePerPitch, pricePerBare);
     }
@@ -22,10 +25,10 @@ record Aim(double target, double roundingPerTurn, double slack, double pricePerP
         return length - roundingPerTurn * turns - target;
     }
 
-    /** Turns and the price of length too much or too little, both alike: what is too little may be filled. */
-    double promise(int turns, int length) {
-        double over = surplus(turns, length);
-        return turns + pricePerPitch * (over < 0 ? -over : Math.max(0, over - slack));
+    /** The cost when length too little has been filled, as far as that goes, at a few turns for each long row. */
+    double promise(int turns, int length, double fillable) {
+        double filled = Math.max(0, Math.min(-surplus(turns, length), fillable));
+        return cost(turns, (int) Math.ceil(length + filled), 0) + FILL_PRICE * filled;
     }
 
     double cost(int turns, int length, int bare) {

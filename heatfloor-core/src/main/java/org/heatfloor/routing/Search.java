@@ -112,7 +112,7 @@ final class Search {
                 return exact;
             }
         }
-        longest = Math.max(longest, Math.min(longer.longest, lengthMetres));
+        longest = longer.longest < lengthMetres ? Math.max(longest, longer.longest) : longest;
         return null;
     }
 

@@ -96,9 +96,13 @@ final class Walk {
         return aim.cost(turns, length, bareSquares());
     }
 
-    /** What a loop that is not yet opened and filled may come to cost. */
+    /** What a loop that is not yet opened and filled may come to cost; nodes that are not on it yet may be filled. */
     double promise() {
-        return aim.promise(turns, length);
+        int idle = grid.nodes;
+        for (byte bits : used) {
+            idle -= bits != 0 ? 1 : 0;
+        }
+        return aim.promise(turns, length, (double) idle * length / Math.max(1, grid.nodes - idle));
     }
 
     private int bareSquares() {

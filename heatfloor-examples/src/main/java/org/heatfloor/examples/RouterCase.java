@@ -95,8 +95,12 @@ record RouterCase(
 
     /** Lays a cable in the largest part of the floor and checks what was drawn. */
     Outcome lay(Router router, CableToLay cable, Effort effort) {
+        return lay(router, cable, effort, RandomRooms.SEED);
+    }
+
+    Outcome lay(Router router, CableToLay cable, Effort effort, long seed) {
         long begun = System.nanoTime();
-        RouteOutcome answer = router.route(0, cable, effort, RandomRooms.SEED);
+        RouteOutcome answer = router.route(0, cable, effort, seed);
         double milliseconds = (System.nanoTime() - begun) / 1e6;
         Optional<RouteCheckReport> report = Optional.empty();
         if (answer instanceof RouteOutcome.Laid laid) {
