@@ -91,7 +91,9 @@ final class Search {
         if (part.wanted == null) {
             best = lengthening.run(effort.rounds, random);
             longest = lengthening.longestMetres();
-            boolean longerMayBe = lengthMetres < NEARLY * longest && lengthMetres < FULLEST * capacity;
+            boolean longerMayBe = lengthMetres < NEARLY * longest
+                    && lengthMetres < FULLEST * capacity
+                    && !Thread.currentThread().isInterrupted();
             return best == null && longerMayBe ? shortened(FULLEST * capacity) : best;
         }
         // A zone wanted warmer never costs the route.
@@ -101,7 +103,7 @@ final class Search {
         return best;
     }
 
-    /** A route sought for the longest cable that the floor may hold, shortened: such a search ends on longer routes. */
+    /** A route sought for the longest cable that the floor may hold, shortened: such a search may end on a longer one. */
     private @Nullable Candidate shortened(double longestMetres) {
         Search longer = new Search(part, returns, longestMetres, effort, seed);
         Candidate full = longer.run();
@@ -112,6 +114,7 @@ final class Search {
                 return exact;
             }
         }
+        // The longest that is told lies below the cable: a longer one that cannot be made exact is no answer.
         longest = longer.longest < lengthMetres ? Math.max(longest, longer.longest) : longest;
         return null;
     }

@@ -13,7 +13,7 @@ final class Chapter {
 
     /**
      * Holds a chapter against a computed table and the paragraphs that follow it. With {@code -Dheatfloor.rewrite=true} they
-     * are written into the chapter first, in place of as many paragraphs that begin with the same line.
+     * are written into the chapter first, in place of as many paragraphs, from the one that begins with the same line.
      */
     static void shows(String name, String computed) throws IOException {
         Path file = Path.of("..", "docs", name);
@@ -28,6 +28,6 @@ final class Chapter {
             chapter = chapter.substring(0, begin) + text + chapter.substring(end);
             Files.writeString(file, chapter);
         }
-        assertThat(chapter).contains("\n\n" + text + "\n");
+        assertThat(chapter + "\n").contains("\n\n" + text + "\n\n");
     }
 }

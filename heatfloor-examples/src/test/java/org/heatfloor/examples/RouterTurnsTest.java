@@ -19,7 +19,10 @@ class RouterTurnsTest {
 
     private static final String HEAD = "| room | 60 % | 75 % | 90 % | 97 % |\n|---|---|---|---|---|\n";
 
-    /** Run with {@code -Dheatfloor.rewrite=true} to write the table anew. All exact and clean, in sum at least 5 % fewer turns, nowhere more than 10 % more. */
+    /**
+     * All exact and clean, in sum at least 5 % fewer turns, nowhere more than 10 % more. Run with
+     * {@code -Dheatfloor.rewrite=true} to write the table anew.
+     */
     @Test
     void allFilesAreExactWithFewTurns() throws IOException {
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
