@@ -33,7 +33,7 @@ final class DisjointSets {
     }
 
     /** The number that stands for a number's set. */
-    int root(int number) {
+    private int root(int number) {
         int root = number;
         while (parents[root] != root) {
             parents[root] = parents[parents[root]];

@@ -17,7 +17,8 @@ record MeanBalance(
 
     /**
      * Solves {@code q″ = up + down} for a law whose film depends on the surface temperature: the film is iterated, each
-     * round halving its step with the last, and in the end the interval left. A law that never settles, none of {@link SurfaceLaws} does so, throws.
+     * round halving its step with the last, and in the end the interval left. A law that never settles, none of
+     * {@link SurfaceLaws} does so, throws.
      */
     static MeanBalance solve(
             double sourceFlux,
