@@ -182,24 +182,39 @@ final class CutSearch {
 
     /**
      * While the best takes more than the bound, tries every way to cut every strip of every laying that could take less. Where
-     * the work lasts the best is the least, and the bound is raised to it.
+     * the work lasts the best is the least, and the bound is raised to it. A laying whose share was too small is tried again
+     * with a share of what the others left.
      */
     private void closeGap(List<Laying> layings, Work work) {
-        boolean complete = everyPhase;
-        for (int i = 0; i < layings.size(); i++) {
-            if (bestOrThrow().packing.stocks() == stripBound) {
-                return;
-            }
-            Laying laying = layings.get(i);
-            if (laying.bound < bestOrThrow().packing.stocks()) {
-                Gap gap = new Gap(laying, work.part(layings.size() - i));
-                gap.cut(0, List.of());
-                complete &= gap.complete;
-            }
-        }
-        if (complete) {
+        List<Laying> open = layings;
+        int before;
+        do {
+            before = open.size();
+            open = stillOpen(open, work);
+        } while (!open.isEmpty() && open.size() < before);
+        if (everyPhase && open.isEmpty()) {
             stripBound = bestOrThrow().packing.stocks();
         }
+    }
+
+    /** The layings that may still take less than the best, each having been tried with a share of the work left. */
+    private List<Laying> stillOpen(List<Laying> layings, Work work) {
+        List<Laying> open = new ArrayList<>();
+        for (int i = 0; i < layings.size(); i++) {
+            Laying laying = layings.get(i);
+            if (couldTakeLess(laying)) {
+                Gap gap = new Gap(laying, work.part(layings.size() - i));
+                gap.cut(0, List.of());
+                if (!gap.complete) {
+                    open.add(laying);
+                }
+            }
+        }
+        return open.stream().filter(this::couldTakeLess).toList();
+    }
+
+    private boolean couldTakeLess(Laying laying) {
+        return Math.max(stripBound, laying.bound) < bestOrThrow().packing.stocks();
     }
 
     /** Every way to cut the strips of one laying. */
@@ -208,6 +223,9 @@ final class CutSearch {
         private final Laying laying;
         private final Work work;
         private final List<StripWays> ways = new ArrayList<>();
+        /** The way each strip is cut at present. */
+        private final int[] way;
+
         private boolean complete = true;
 
         Gap(Laying laying, Work work) {
@@ -219,30 +237,42 @@ final class CutSearch {
                 ways.add(of);
                 complete &= of.isComplete();
             }
+            this.way = new int[ways.size()];
         }
 
         void cut(int k, List<Piece> before) {
-            if (bestOrThrow().packing.stocks() <= laying.bound) {
+            if (!couldTakeLess(laying)) {
                 return;
             }
             if (k == ways.size()) {
                 complete &= tryPieces(before, laying, true, work.part(PACKINGS));
                 return;
             }
-            for (int[] lengths : ways.get(k).ways()) {
+            List<int[]> each = ways.get(k).ways();
+            for (way[k] = firstWay(k); way[k] < each.size(); way[k]++) {
                 if (work.isSpent()) {
                     complete = false;
                     return;
                 }
                 List<Piece> pieces = new ArrayList<>(before);
                 int at = 0;
-                for (int length : lengths) {
+                for (int length : each.get(way[k])) {
                     StripCutter.cut(pieces, laying.strips.get(k), at, length);
                     work.take(StripCutter.steps(laying.strips.get(k).shape()));
                     at += length;
                 }
                 cut(k + 1, pieces);
             }
+        }
+
+        /** Of two equal rectangles it makes no difference which is cut which way: the later one takes the later way. */
+        private int firstWay(int k) {
+            for (int earlier = k - 1; earlier >= 0; earlier--) {
+                if (laying.strips.get(earlier).isSameRectangle(laying.strips.get(k))) {
+                    return way[earlier];
+                }
+            }
+            return 0;
         }
     }
 

@@ -30,6 +30,11 @@ final class StripCutter {
         boolean isTurnable(int band, int stockLength) {
             return uncut && width < band && length <= band && width <= stockLength && length != width;
         }
+
+        /** Whether both are rectangles of the same whole cells. */
+        boolean isSameRectangle(Piece other) {
+            return length == other.length && width == other.width && isRectangle(shape) && isRectangle(other.shape);
+        }
     }
 
     private StripCutter() {}
@@ -48,9 +53,14 @@ final class StripCutter {
         return strips;
     }
 
+    /** Whether a shape fills its envelope, whatever points lie on its sides. */
+    static boolean isRectangle(Polygon shape) {
+        return shape.getEnvelopeInternal().getArea() - shape.getArea() < SLACK;
+    }
+
     /** Steps of {@link Work} to clip a strip, as measured: a rectangle needs no overlay. */
     static long steps(Polygon strip) {
-        return strip.isRectangle() ? 500 : 40_000 + 1_500L * strip.getNumPoints();
+        return isRectangle(strip) ? 500 : 40_000 + 1_500L * strip.getNumPoints();
     }
 
     /** Steps of {@link Work} to part a floor into strips and those, twice, into pieces; most points lie outside a strip. */
@@ -60,8 +70,8 @@ final class StripCutter {
             Envelope e = region.getEnvelopeInternal();
             double strips = e.getHeight() / band + 1;
             double pieces = strips + region.getArea() / ((double) band * stockLength);
-            long strip = region.isRectangle() ? 500 : 40_000 + 300L * region.getNumPoints();
-            long piece = region.isRectangle() ? 500 : 60_000;
+            long strip = isRectangle(region) ? 500 : 40_000 + 300L * region.getNumPoints();
+            long piece = isRectangle(region) ? 500 : 60_000;
             steps += (long) (strips * strip + 2 * pieces * piece + strips * e.getWidth() * 200);
         }
         return Math.max(1, steps);
@@ -131,7 +141,7 @@ final class StripCutter {
             return shape;
         }
         Envelope shared = box.intersection(e);
-        if (shared.getArea() == 0 || shape.isRectangle()) {
+        if (shared.getArea() == 0 || isRectangle(shape)) {
             return shared.getArea() == 0 ? FloorRegions.FACTORY.createPolygon() : rectangle(shared);
         }
         return FloorRegions.onGrid(OverlayNGRobust.overlay(shape, rectangle(box), OverlayNG.INTERSECTION), GRID);

@@ -21,7 +21,7 @@ final class StripWays {
         this.shortest = StripCutter.shortest(stockLength);
         this.stockLength = stockLength;
         this.most = most;
-        this.anyOrder = strip.shape().isRectangle();
+        this.anyOrder = StripCutter.isRectangle(strip.shape());
         int fewest = (strip.length() + stockLength - 1) / stockLength;
         for (int count = fewest; count <= fewest + 1; count++) {
             if (count == 1) {
