@@ -40,6 +40,9 @@ public final class LatticeChoice {
     /** Phases of the fine sweep along one axis, each axis being swept twice. */
     static final int FINE_PHASES = 24;
 
+    /** Phases at edges of obstacles tried in each fine sweep beside the even ones. */
+    static final int EDGE_PHASES = 24;
+
     /** Fine sweeps. */
     static final int SWEEPS = 4;
 
@@ -112,7 +115,7 @@ public final class LatticeChoice {
         return swept.channels() > best.channels() * (1 + WORTH_LEAVING_THE_WALLS) ? swept : best;
     }
 
-    /** All pairs of coarse phases, then fine phases along one axis and the other in turn. */
+    /** All pairs of coarse phases, then fine phases and those at edges of obstacles along one axis and the other in turn. */
     private Candidate swept(Candidate start) {
         Obstacles obstacles = obstacles(start.direction());
         Candidate best = start;
@@ -122,16 +125,35 @@ public final class LatticeChoice {
                 best = better(best, obstacles, start.u() + i * coarse, start.v() + j * coarse);
             }
         }
+        double[][] edges = {edgePhases(obstacles, 0), edgePhases(obstacles, 1)};
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
             Candidate from = best;
+            int axis = sweep % 2;
             for (int i = 1; i < FINE_PHASES; i++) {
                 double step = i * pitch / FINE_PHASES;
-                best = sweep % 2 == 0
-                        ? better(best, obstacles, from.u() + step, from.v())
-                        : better(best, obstacles, from.u(), from.v() + step);
+                best = along(axis, best, obstacles, from, (axis == 0 ? from.u() : from.v()) + step);
+            }
+            for (double phase : edges[axis]) {
+                best = along(axis, best, obstacles, from, phase);
             }
         }
         return best;
+    }
+
+    private Candidate along(int axis, Candidate best, Obstacles obstacles, Candidate from, double phase) {
+        return axis == 0 ? better(best, obstacles, phase, from.v()) : better(best, obstacles, from.u(), phase);
+    }
+
+    /** Phases that put a channel line on a clearance line: between two of them the channels hardly change. */
+    private double[] edgePhases(Obstacles obstacles, int axis) {
+        Set<Long> seen = new HashSet<>();
+        List<Double> out = new ArrayList<>();
+        for (double at : obstacles.edges(axis)) {
+            if (out.size() < EDGE_PHASES) {
+                add(at, pitch, seen, out);
+            }
+        }
+        return out.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private Candidate better(Candidate best, Obstacles obstacles, double u, double v) {
@@ -199,12 +221,15 @@ public final class LatticeChoice {
 
     /** Where a channel line may lie, modulo the pitch: as near as allowed to the walls across the axis, longest first. */
     private static double[] phases(double[][] rings, int axis, double pitch, double clearance) {
-        record Wall(double at, double metres) {}
+        record Wall(double least, double most, double metres) {}
         List<Wall> walls = new ArrayList<>();
         for (double[] ring : rings) {
             for (int i = 0; i + 3 < ring.length; i += 2) {
-                if (Math.abs(ring[i + 2 + axis] - ring[i + axis]) < 1e-6) {
-                    walls.add(new Wall(ring[i + axis], Math.abs(ring[i + 3 - axis] - ring[i + 1 - axis])));
+                double across = Math.abs(ring[i + 2 + axis] - ring[i + axis]);
+                double metres = Math.abs(ring[i + 3 - axis] - ring[i + 1 - axis]);
+                if (across < Math.max(1e-6, metres * SAME_DIRECTION_RADIANS)) {
+                    double least = Math.min(ring[i + axis], ring[i + 2 + axis]);
+                    walls.add(new Wall(least, least + across, metres));
                 }
             }
         }
@@ -212,7 +237,7 @@ public final class LatticeChoice {
         Set<Long> seen = new HashSet<>();
         List<Double> out = new ArrayList<>();
         for (Wall wall : walls) {
-            for (double at : new double[] {wall.at() + clearance, wall.at() - clearance}) {
+            for (double at : new double[] {wall.most() + clearance, wall.least() - clearance}) {
                 if (out.size() < MOST_PHASES - EVEN_PHASES) {
                     add(at, pitch, seen, out);
                 }

@@ -2,6 +2,8 @@ package org.heatfloor.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -106,6 +108,17 @@ final class Obstacles {
     /** The walls' rings in the frame of the lattice. */
     double[][] roomRings() {
         return roomRings.clone();
+    }
+
+    /** Where lines across an axis graze a corner's or a disc's clearance, on either side; walls first. */
+    double[] edges(int axis) {
+        DoubleStream corners = chains.stream().flatMapToDouble(chain -> IntStream.range(0, chain.places.length / 2)
+                .mapToDouble(i -> chain.places[2 * i + axis])
+                .flatMap(at -> DoubleStream.of(at - chain.radiusMetres, at + chain.radiusMetres)));
+        DoubleStream round = discs.stream()
+                .flatMapToDouble(disc -> DoubleStream.of(-disc.radiusMetres(), disc.radiusMetres())
+                        .map(radius -> (axis == 0 ? disc.u() : disc.v()) + radius));
+        return DoubleStream.concat(corners, round).toArray();
     }
 
     /** How many corners the walls and keep-outs have. */

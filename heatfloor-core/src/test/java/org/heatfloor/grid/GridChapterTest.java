@@ -39,13 +39,14 @@ class GridChapterTest {
         printed("26 columns and ⌊580/34⌋ + 1 = 18 rows, " + grid.freeJunctions() + " junctions, 25·18 + 26·17 = "
                 + grid.freeChannels() + " channels");
         int sweep = LatticeChoice.COARSE_PHASES * LatticeChoice.COARSE_PHASES
-                + LatticeChoice.SWEEPS * (LatticeChoice.FINE_PHASES - 1);
+                + LatticeChoice.SWEEPS * (LatticeChoice.FINE_PHASES - 1 + LatticeChoice.EDGE_PHASES);
         printed("At most "
                 + (LatticeChoice.MOST_ANGLES * LatticeChoice.MOST_PHASES * LatticeChoice.MOST_PHASES + sweep)
-                + "\nlattices");
+                + " lattices");
         assertThat(LatticeChoice.SWEEPS).isEqualTo(4);
-        printed(LatticeChoice.COARSE_PHASES + " by " + LatticeChoice.COARSE_PHASES + " and after that "
-                + LatticeChoice.FINE_PHASES + " along each axis in turn, twice");
+        printed(LatticeChoice.COARSE_PHASES + " by " + LatticeChoice.COARSE_PHASES
+                + ", and after that along each axis in turn, twice, " + LatticeChoice.FINE_PHASES + " and up to "
+                + LatticeChoice.EDGE_PHASES + " more");
         assertThat(LatticeChoice.WORTH_LEAVING_THE_WALLS).isEqualTo(0.001);
         printed("on " + LatticeChoiceProperties.TRIES + " random rooms a run");
         printed("steps of 1/" + LatticeChoiceProperties.PHASES + " of the pitch");
