@@ -180,8 +180,8 @@ public final class LaidPart {
                 ? Track.drawn(floor.frame, floor.lattice, line, coldLeads)
                 : Track.measured(floor.frame, floor.lattice, line, coldLeads);
         return track.orElseThrow(() -> new IllegalArgumentException("laid part of cable '" + cable.name()
-                + "': the line does not follow the channels of the site's studs; corners on junctions and straight runs"
-                + " between them are expected"));
+                + "': the line does not follow the channels of the site's studs; corners on junctions, straight runs"
+                + " between them and no joint in a bend are expected"));
     }
 
     /** Length of the heating part that lies. */

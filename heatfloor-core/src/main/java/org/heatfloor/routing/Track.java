@@ -126,7 +126,8 @@ final class Track {
                     all.add(onward.get(i));
                 }
             }
-            // The joint lies straight, so that it is no corner.
+            // The joint lies straight, so that it is no corner; where it lies in a bend, what is left is oblique and
+            // refused.
             if (onward.size() > 1 && end == 0) {
                 all.remove(onward.size() - 1);
                 before = length;
@@ -190,7 +191,8 @@ final class Track {
             }
             int dx = (int) Math.rint((b.x - a.x) / length);
             int dy = (int) Math.rint((b.y - a.y) / length);
-            if (Math.abs(dx) + Math.abs(dy) != 1) {
+            boolean oblique = Math.min(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) > DRAWN;
+            if (oblique || Math.abs(dx) + Math.abs(dy) != 1) {
                 return Optional.empty();
             }
             double from = dx != 0 ? a.x * dx : a.y * dy;

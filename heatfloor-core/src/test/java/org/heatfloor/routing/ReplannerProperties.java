@@ -1,6 +1,7 @@
 package org.heatfloor.routing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -98,19 +99,42 @@ class ReplannerProperties {
     @Property(tries = 6)
     void aHeatingPartThatBeginsWithABendIsReadToItsLength(@ForAll("sites") TestSite site, @ForAll boolean returns) {
         CableRoute plan = plan(site, 0.7, returns);
-        Coordinate bend = plan.line().getCoordinateN(1);
-        LengthIndexedLine line = new LengthIndexedLine(plan.line());
-        double straight = line.indexOf(bend);
-        List<Coordinate> lead =
-                new ArrayList<>(Arrays.asList(plan.coldLeads().get(0).getCoordinates()));
-        lead.add(bend);
-        List<LineString> leads = new ArrayList<>(plan.coldLeads());
-        leads.set(0, new GeometryFactory().createLineString(lead.toArray(new Coordinate[0])));
+        Coordinate bend = plan.line().getCoordinateN(beginsStraight(plan) ? 1 : 0);
+        double straight = plan.line().getCoordinateN(0).distance(bend);
 
-        LaidPart laid = LaidPart.upToRow(
-                plan.cable(), (LineString) line.extractLine(straight, line.getEndIndex()), leads, Integer.MAX_VALUE);
+        LaidPart laid = jointMovedTo(bend, plan);
 
         assertThat(metres(laid.length(site.site()))).isEqualTo(metres(plan.laidLength()) - straight, within(1e-6));
+    }
+
+    /** A joint is stiff. Read as if it lay straight, the cable would seem shorter than it is by what lies beside the bend. */
+    @Property(tries = 6)
+    void aJointInTheMiddleOfABendIsRefused(@ForAll("sites") TestSite site, @ForAll boolean returns) {
+        CableRoute plan = plan(site, 0.7, returns);
+        Coordinate inBend = plan.line().getCoordinateN(beginsStraight(plan) ? 4 : 3);
+
+        assertThatThrownBy(() -> jointMovedTo(inBend, plan).length(site.site()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("no joint in a bend");
+    }
+
+    private static boolean beginsStraight(CableRoute plan) {
+        Coordinate a = plan.line().getCoordinateN(0);
+        Coordinate b = plan.line().getCoordinateN(1);
+        return Math.min(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) < 1e-9;
+    }
+
+    /** The whole cable as planned, with its first joint farther along it. */
+    private static LaidPart jointMovedTo(Coordinate joint, CableRoute plan) {
+        LengthIndexedLine line = new LengthIndexedLine(plan.line());
+        double at = line.indexOf(joint);
+        List<Coordinate> lead =
+                new ArrayList<>(Arrays.asList(plan.coldLeads().get(0).getCoordinates()));
+        lead.addAll(Arrays.asList(line.extractLine(0, at).getCoordinates()));
+        List<LineString> leads = new ArrayList<>(plan.coldLeads());
+        leads.set(0, new GeometryFactory().createLineString(lead.toArray(new Coordinate[0])));
+        return LaidPart.upToRow(
+                plan.cable(), (LineString) line.extractLine(at, line.getEndIndex()), leads, Integer.MAX_VALUE);
     }
 
     @Property(tries = 12)
