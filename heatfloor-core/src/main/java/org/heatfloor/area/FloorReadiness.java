@@ -16,6 +16,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -56,7 +58,7 @@ public record FloorReadiness(List<Bay> bays, List<Finding> findings) {
         Geometry lines = floor.getBoundary();
         for (KeepOut keepOut : keepOuts) {
             if (keepOut.kind() == KeepOutKind.MOVEMENT_JOINT && keepOut.shape() instanceof LineString joint) {
-                lines = lines.union(extended(joint));
+                lines = OverlayNGRobust.overlay(lines, extended(joint), OverlayNG.UNION);
                 endsShort(keepOut.name(), joint, floor, keepOuts, findings);
             }
         }

@@ -31,6 +31,8 @@ import org.heatfloor.takeoff.TakeOff;
 import org.heatfloor.takeoff.TakeOffBuilder;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Puts a plan together from routes: check, sensors, circuits, heat, take-off, findings. */
 final class Assembly {
@@ -277,7 +279,7 @@ final class Assembly {
     private Geometry heated(List<CableRoute> routes) {
         Geometry all = HeatPlan.heated(brief.room.polygon(), routes.get(0));
         for (CableRoute r : routes.subList(1, routes.size())) {
-            all = all.union(HeatPlan.heated(brief.room.polygon(), r));
+            all = OverlayNGRobust.overlay(all, HeatPlan.heated(brief.room.polygon(), r), OverlayNG.UNION);
         }
         return all;
     }

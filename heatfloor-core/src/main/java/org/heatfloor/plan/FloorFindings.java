@@ -22,6 +22,8 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.takeoff.MembraneCut;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** What the floor itself gives to say: clearances, dead space, bays between joints, seams of the membrane. */
 final class FloorFindings {
@@ -44,7 +46,8 @@ final class FloorFindings {
         List<Finding> out = new ArrayList<>();
         for (DeadSpace space : heatable.deadSpaces()) {
             double metres = lines.stream()
-                    .mapToDouble(line -> line.intersection(space.shape()).getLength())
+                    .mapToDouble(line -> OverlayNGRobust.overlay(line, space.shape(), OverlayNG.INTERSECTION)
+                            .getLength())
                     .sum();
             if (space.reason() == DeadSpace.Reason.NO_STANDING_ROOM && metres > LEAST_METRES) {
                 out.add(Finding.withValue(

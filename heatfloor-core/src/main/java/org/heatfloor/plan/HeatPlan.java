@@ -25,6 +25,9 @@ import org.heatfloor.thermal.StuddedLayer;
 import org.heatfloor.thermal.SurfaceLaws;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Heat of the cables as laid. */
 final class HeatPlan {
@@ -114,7 +117,9 @@ final class HeatPlan {
     /** Floor within half the even spacing of a cable. */
     static Geometry heated(Polygon room, CableRoute route) {
         double half = Si.in("spacing", route.evenSpacing(), Units.METRE) / 2;
-        return route.line().buffer(half, QUADRANT_SEGMENTS).intersection(room);
+        Geometry near =
+                OverlayNGRobust.overlay(route.line().buffer(half, QUADRANT_SEGMENTS), room, OverlayNG.INTERSECTION);
+        return room.getFactory().buildGeometry(PolygonExtracter.getPolygons(near));
     }
 
     /** Heat into the room of cables as laid; empty where build-up or climate are not known. */

@@ -11,6 +11,8 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.CableRoute;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Whether cold leads have room beside each other on their way along the wall. */
 final class LeadTracks {
@@ -35,7 +37,8 @@ final class LeadTracks {
                 double apart = (diameters.get(i) + diameters.get(j)) / 2;
                 worst = Math.max(
                         worst,
-                        leads.get(i).intersection(leads.get(j).buffer(apart)).getLength());
+                        OverlayNGRobust.overlay(leads.get(i), leads.get(j).buffer(apart), OverlayNG.INTERSECTION)
+                                .getLength());
             }
         }
         if (worst <= AT_THE_START_METRES) {

@@ -18,6 +18,8 @@ import org.heatfloor.routing.CableRoute;
 import org.heatfloor.routing.Router;
 import org.heatfloor.routing.ZoneDensity;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Where people stand: how much of each zone is heated, and how much closer runs lie there, wanted and got. */
 final class ZoneFindings {
@@ -29,6 +31,10 @@ final class ZoneFindings {
 
     private ZoneFindings() {}
 
+    private static double shared(Geometry a, Geometry b) {
+        return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION).getArea();
+    }
+
     static List<Finding> of(
             Brief brief, Router router, List<CableRoute> routes, HeatableArea heatable, Geometry heated) {
         List<Finding> out = new ArrayList<>();
@@ -36,8 +42,8 @@ final class ZoneFindings {
             return out;
         }
         for (PriorityZone zone : brief.priorityZones) {
-            double area = zone.shape().intersection(brief.room.polygon()).getArea();
-            double share = area > 0 ? zone.shape().intersection(heated).getArea() / area : 0;
+            double area = shared(zone.shape(), brief.room.polygon());
+            double share = area > 0 ? shared(zone.shape(), heated) / area : 0;
             out.add(Finding.withValue(
                     Severity.NOTE,
                     zone.name(),

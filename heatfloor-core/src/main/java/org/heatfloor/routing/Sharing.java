@@ -10,9 +10,12 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Lays several cables in one part of the floor: divisions of the part in the order of their price, for each the tracks of the
@@ -282,9 +285,8 @@ final class Sharing {
                         i == j ? List.<LineString>of() : routes.get(i).coldLeads()) {
                     CableRoute other = routes.get(j);
                     boolean near = lead.distance(other.line()) < router.site.minSpacing / 2 - CHORDS_METRES;
-                    boolean crossing = other.coldLeads().stream()
-                            .anyMatch(l ->
-                                    !lead.intersection(l).difference(beginning).isEmpty());
+                    Geometry beyond = OverlayNGRobust.overlay(lead, beginning, OverlayNG.DIFFERENCE);
+                    boolean crossing = other.coldLeads().stream().anyMatch(l -> beyond.intersects(l));
                     if (near || crossing) {
                         return false;
                     }

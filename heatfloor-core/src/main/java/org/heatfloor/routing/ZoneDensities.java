@@ -8,6 +8,7 @@ import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -51,7 +52,7 @@ final class ZoneDensities {
         double around = outside.getArea() / laid(rest, outside);
         for (int n = 0; n < wanted.zones.size(); n++) {
             PriorityZone zone = wanted.zones.get(n);
-            Geometry inside = OverlayNGRobust.overlay(reach, wanted.shapes.get(n), OverlayNG.INTERSECTION);
+            Geometry inside = common(reach, wanted.shapes.get(n));
             if (inside.getArea() < least) {
                 continue;
             }
@@ -71,6 +72,12 @@ final class ZoneDensities {
     private static boolean liesIn(Lattice lattice, Frame frame, CableRoute route) {
         Coordinate joint = route.line().getCoordinateN(0);
         return lattice.free((int) Math.rint(frame.columnOf(joint)), (int) Math.rint(frame.rowOf(joint)));
+    }
+
+    /** The area two areas have in common, without edges and corners that they merely share. */
+    private static Geometry common(Geometry a, Geometry b) {
+        Geometry common = OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+        return common.getFactory().buildGeometry(PolygonExtracter.getPolygons(common));
     }
 
     private static Geometry without(Geometry whole, List<Geometry> shapes) {

@@ -16,6 +16,7 @@ import org.heatfloor.area.PriorityZone;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.junit.jupiter.api.Test;
 
 /** Laws of routes that follow priority zones. */
 class PriorityZonesProperties {
@@ -119,6 +120,12 @@ class PriorityZonesProperties {
             assertThat(site.check(laid.routes()).findings()).noneMatch(f -> f.isError());
             assertThat(router.densities(0, laid.routes())).hasSizeLessThanOrEqualTo(1);
         }
+    }
+
+    /** Here an edge of the zone lies on an edge of the floor that cable reaches, with the zone on the other side. */
+    @Test
+    void aZoneMayShareABareEdgeWithTheReach() {
+        cablesThatShareAFloorFollowZonesToo(new TestSite(1400, 1400, 28, 4, 2, 0), 0.03, 0.39);
     }
 
     private static CableToLay named(String name, double metres) {

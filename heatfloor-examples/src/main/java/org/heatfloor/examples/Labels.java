@@ -13,6 +13,8 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.linearref.LengthIndexedLine;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Names on the drawing: inside their shape and clear of every cable where that can be, else as a number that the legend
@@ -54,7 +56,7 @@ final class Labels {
     }
 
     void name(String name, Geometry shape, Color ground) {
-        Geometry seen = shape.intersection(sheet.room());
+        Geometry seen = OverlayNGRobust.overlay(shape, sheet.room(), OverlayNG.INTERSECTION);
         if (seen.isEmpty()) {
             seen = shape;
         }

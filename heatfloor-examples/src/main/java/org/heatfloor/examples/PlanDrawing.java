@@ -22,6 +22,8 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Draws the floor with its cable to scale, onto any {@link Graphics2D}. */
 final class PlanDrawing {
@@ -135,11 +137,15 @@ final class PlanDrawing {
         BufferParameters square = new BufferParameters();
         square.setJoinStyle(BufferParameters.JOIN_MITRE);
         Polygon hull = FACTORY.createPolygon(sheet.room().getExteriorRing().getCoordinates());
-        Geometry band = BufferOp.bufferOp(hull, metres(WALL), square).difference(sheet.room());
+        Geometry band = difference(BufferOp.bufferOp(hull, metres(WALL), square), sheet.room());
         for (PlanSheet.Opening door : sheet.doors()) {
-            band = band.difference(inWall(door.at()));
+            band = difference(band, inWall(door.at()));
         }
         return band;
+    }
+
+    private static Geometry difference(Geometry from, Geometry taken) {
+        return OverlayNGRobust.overlay(from, taken, OverlayNG.DIFFERENCE);
     }
 
     /** The part of the wall band that an opening takes. */
@@ -159,15 +165,16 @@ final class PlanDrawing {
                     new Coordinate[] {new Coordinate(x, box.getMinY()), new Coordinate(x + length, box.getMaxY())}));
         }
         MultiLineString all = FACTORY.createMultiLineString(lines.toArray(LineString[]::new));
-        pen.draw(area.intersection(all), LineKind.NARROW, colour);
-        pen.draw(area.getBoundary().difference(sheet.room().buffer(metres(0.05))), LineKind.NARROW, colour);
+        pen.draw(OverlayNGRobust.overlay(area, all, OverlayNG.INTERSECTION), LineKind.NARROW, colour);
+        pen.draw(difference(area.getBoundary(), sheet.room().buffer(metres(0.05))), LineKind.NARROW, colour);
     }
 
     private void limits() {
         Geometry inside = sheet.room();
         sheet.wallClearance().ifPresent(line -> pen.draw(line, LineKind.DASH_DOT, Pen.GREY));
         for (PlanSheet.Fixture fixture : sheet.fixtures()) {
-            Geometry edge = fixture.withClearance().getBoundary().intersection(inside);
+            Geometry edge =
+                    OverlayNGRobust.overlay(fixture.withClearance().getBoundary(), inside, OverlayNG.INTERSECTION);
             pen.draw(edge, LineKind.DASH_DOT, Pen.GREY);
         }
         sheet.zones().forEach(z -> pen.draw(z.shape(), LineKind.DASH_DOUBLE_DOT, Pen.GREY));
@@ -177,7 +184,7 @@ final class PlanDrawing {
         Point2D from = pen.at(door.at().getStartPoint().getCoordinate());
         Point2D to = pen.at(door.at().getEndPoint().getCoordinate());
         double length = from.distance(to);
-        Geometry opening = inWall(door.at()).difference(sheet.room());
+        Geometry opening = difference(inWall(door.at()), sheet.room());
         pen.draw(opening.getBoundary(), LineKind.NARROW, Pen.INK);
         Point2D middle = pen.at(opening.getCentroid().getCoordinate());
         if (Pen.width(door.name(), Pen.SMALL) <= length) {

@@ -12,6 +12,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Two setting-out lines for tiles that lie slantwise: through the crossing of joints nearest the middle, wall to wall. */
 final class SlantedSettingOut {
@@ -53,7 +55,7 @@ final class SlantedSettingOut {
         Geometry line = room.getFactory()
                 .createLineString(
                         new Coordinate[] {new Coordinate(at.x - dx, at.y - dy), new Coordinate(at.x + dx, at.y + dy)});
-        Geometry inside = room.intersection(line);
+        Geometry inside = OverlayNGRobust.overlay(room, line, OverlayNG.INTERSECTION);
         Geometry place = room.getFactory().createPoint(at);
         List<LineString> parts = new ArrayList<>();
         for (int i = 0; i < inside.getNumGeometries(); i++) {
