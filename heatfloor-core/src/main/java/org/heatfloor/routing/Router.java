@@ -298,7 +298,7 @@ public final class Router {
         if (best == null) {
             return new RouteOutcome.NotFound(Amounts.metres(search.longestMetres()), Amounts.metres(capacity));
         }
-        return new RouteOutcome.Laid(drawn(part, cable, best, capacity));
+        return new RouteOutcome.Laid(RouteDrawing.of(part, cable, best));
     }
 
     /**
@@ -406,48 +406,5 @@ public final class Router {
                 stripMetres,
                 site.minSpacing / 2,
                 longestMetres);
-    }
-
-    private CableRoute drawn(Part part, CableToLay cable, Candidate best, double capacity) {
-        double offset = Math.max(0, Math.min(Part.TRACK_METRES, site.wallClearanceMetres - site.minSpacing / 2));
-        return drawn(part, cable, best, capacity, offset / 3, offset);
-    }
-
-    /** A route found; of two leads the one that goes farther along the wall lies nearer to it. */
-    CableRoute drawn(
-            Part part, CableToLay cable, Candidate best, double capacity, double farOffset, double nearOffset) {
-        List<LineString> leads = new ArrayList<>();
-        boolean firstFarther = best.last == null
-                || Math.abs(best.first.way().along())
-                        >= Math.abs(best.last.way().along());
-        leads.add(lead(part, best, best.first, false, best.movedFirst, firstFarther ? farOffset : nearOffset));
-        if (best.last != null) {
-            leads.add(lead(part, best, best.last, true, best.movedLast, firstFarther ? nearOffset : farOffset));
-        }
-        double length = Si.in("cable length", cable.length(), Units.METRE);
-        return new CableRoute(
-                cable,
-                line(Polyline.rounded(best.corners(), site.bendRadius, c -> false)),
-                leads,
-                Amounts.metres(best.laidMetres),
-                best.turns,
-                Amounts.metres(part.evenSpacingMetres(length)),
-                Amounts.metres(capacity),
-                Amounts.of(part.area * site.pitch * site.pitch, Units.SQUARE_METRE),
-                Amounts.of(best.coldShare, Units.ONE),
-                Amounts.metres(best.farthestMetres),
-                best.first.way().sleeved()
-                        || (best.last != null && best.last.way().sleeved()));
-    }
-
-    private LineString lead(Part part, Candidate best, Ends end, boolean reversed, double moved, double offsetMetres) {
-        return line(Polyline.rounded(
-                best.lead(end, reversed, moved, offsetMetres),
-                site.bendRadius,
-                c -> part.leads.sharp(c, offsetMetres)));
-    }
-
-    private static LineString line(List<Coordinate> points) {
-        return FACTORY.createLineString(points.toArray(new Coordinate[0]));
     }
 }

@@ -46,7 +46,7 @@ final class Search {
     private final Effort effort;
     private final long seed;
     private final SplittableRandom random;
-    private final Ranking ranking;
+    private final CostOrder order;
     private final Lengthening lengthening;
     private double longest;
 
@@ -57,7 +57,7 @@ final class Search {
         this.effort = effort;
         this.seed = seed;
         random = new SplittableRandom(seed);
-        ranking = new Ranking(part);
+        order = new CostOrder(part);
         lengthening = new Lengthening(part, returns, lengthMetres);
     }
 
@@ -124,7 +124,7 @@ final class Search {
         List<Walk> chosen = new ArrayList<>();
         List<Walk> rest = new ArrayList<>();
         Map<Walk.Family, Integer> alike = new HashMap<>();
-        for (Walk walk : ranking.cheapestFirst(opened)) {
+        for (Walk walk : order.cheapestFirst(opened)) {
             boolean taken = chosen.size() < most && alike.getOrDefault(walk.family(), 0) < SAME_GRID;
             (taken ? chosen : rest).add(walk);
             alike.merge(walk.family(), 1, Integer::sum);
@@ -135,7 +135,7 @@ final class Search {
                 double hot = HOT[round] + (round == 0 ? n % 2 : 0);
                 Annealing.run(chosen.get(n), steps * LONGER[round], random.split(), hot, COLD);
             }
-            chosen = ranking.cheapestFirst(chosen);
+            chosen = order.cheapestFirst(chosen);
         }
         @Nullable Candidate best = null;
         chosen.addAll(rest);

@@ -262,13 +262,8 @@ final class Sharing {
                     return Optional.empty();
                 }
                 Tracks.Lane lane = tracks.lanes().get(i);
-                CableRoute route = router.drawn(
-                        parts.get(i),
-                        cable,
-                        best,
-                        parts.get(i).capacityMetres(),
-                        lane.offsetMetres(),
-                        lane.nearerOffsetMetres());
+                CableRoute route =
+                        RouteDrawing.of(parts.get(i), cable, best, lane.offsetMetres(), lane.nearerOffsetMetres());
                 out.add(route.ofShare(shared));
             }
             return leadsKeepOff(out) ? Optional.of(out) : Optional.empty();
@@ -286,7 +281,7 @@ final class Sharing {
                     CableRoute other = routes.get(j);
                     boolean near = lead.distance(other.line()) < router.site.minSpacing / 2 - CHORDS_METRES;
                     Geometry beyond = OverlayNGRobust.overlay(lead, beginning, OverlayNG.DIFFERENCE);
-                    boolean crossing = other.coldLeads().stream().anyMatch(l -> beyond.intersects(l));
+                    boolean crossing = other.coldLeads().stream().anyMatch(beyond::intersects);
                     if (near || crossing) {
                         return false;
                     }

@@ -85,7 +85,7 @@ final class Starts {
     List<Walk> opened(List<Walk> loops, int most, int mostAlike) {
         List<Walk> opened = new ArrayList<>();
         Map<Walk.Family, Integer> alike = new HashMap<>();
-        for (Walk walk : new Ranking(part).mostPromisingFirst(loops)) {
+        for (Walk walk : new CostOrder(part).mostPromisingFirst(loops)) {
             if (opened.size() == most) {
                 break;
             }

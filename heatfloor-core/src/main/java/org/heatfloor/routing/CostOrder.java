@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
  *
  * @param part the floor
  */
-record Ranking(Part part) {
+record CostOrder(Part part) {
 
     private record Priced(Walk walk, double cost) {}
 
