@@ -99,7 +99,7 @@ final class Options {
                     length,
                     spacing,
                     Option.Verdict.TOO_LONG,
-                    "it is too long by at least " + metres(length - capacity) + " (proved)");
+                    "it is too long by " + atLeast(length - capacity) + " (proved)");
         }
         if (spacing > most * (1 + SPACING_TOLERANCE)) {
             return option(
@@ -153,6 +153,17 @@ final class Options {
 
     static String metres(double metres) {
         return QuantityText.number(metres, 2) + " m";
+    }
+
+    /** A length that is proved to be missing or too much: never rounded up, and never to nothing. */
+    static String atLeast(double metres) {
+        if (metres < 0.001) {
+            return "a fraction of a millimetre at least";
+        }
+        return "at least "
+                + (metres < 0.01
+                        ? millimetres(Math.floor(metres * 1000 + 1e-9) / 1000)
+                        : metres(Math.floor(metres * 100 + 1e-9) / 100));
     }
 
     static String millimetres(double metres) {

@@ -113,7 +113,7 @@ final class Refusal {
                 Finding.of(
                         Severity.ERROR,
                         cable.name(),
-                        "Impossible: too long by at least " + Options.metres(option.lengthMetres() - fitting[1])
+                        "Impossible: too long by " + Options.atLeast(option.lengthMetres() - fitting[1])
                                 + " (proved). The cable cannot be cut; at most " + Options.metres(fitting[1])
                                 + " can lie here.",
                         cable.length(),

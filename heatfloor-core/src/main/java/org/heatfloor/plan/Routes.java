@@ -17,6 +17,7 @@ import org.heatfloor.finding.Source;
 import org.heatfloor.plan.Planner.PartChoice;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
+import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
 import org.heatfloor.routing.CableRoute;
 import org.heatfloor.routing.CableToLay;
@@ -151,8 +152,8 @@ final class Routes {
             return Finding.of(
                     Severity.ERROR,
                     cable.name(),
-                    "Impossible: too long by at least " + text(t.excess()) + "; at most " + text(t.capacity())
-                            + " can lie here with the least spacing.",
+                    "Impossible: too long by " + Options.atLeast(Si.in("excess", t.excess(), Units.METRE))
+                            + "; at most " + text(t.capacity()) + " can lie here with the least spacing.",
                     cable.length(),
                     t.capacity(),
                     Source.derived("area of the least spacing's squares over the spacing"));

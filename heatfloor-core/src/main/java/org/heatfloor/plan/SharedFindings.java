@@ -36,8 +36,8 @@ final class SharedFindings {
             return Finding.of(
                     Severity.ERROR,
                     names(option),
-                    "Impossible: together too long by at least " + metres(t.excess()) + "; at most "
-                            + metres(t.capacity()) + " can lie here.",
+                    "Impossible: together too long by " + Options.atLeast(Si.in("excess", t.excess(), Units.METRE))
+                            + "; at most " + metres(t.capacity()) + " can lie here.",
                     Amounts.metres(option.lengthMetres()),
                     t.capacity(),
                     Source.derived("area of the least spacing's squares over the spacing"));

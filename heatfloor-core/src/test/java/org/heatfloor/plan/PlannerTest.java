@@ -127,13 +127,20 @@ class PlannerTest {
         assertThat(metres(error.limit().orElseThrow().asType(javax.measure.quantity.Length.class)))
                 .isEqualTo(longest);
         assertThat(error.message())
-                .contains("too long by at least " + Options.metres(63 - longest))
+                .contains("too long by " + Options.atLeast(63 - longest))
                 .contains("at most " + Options.metres(longest));
         // No longer than the area over the least spacing, by the squares about the junctions counted afresh.
         double area = PlanChecks.reachAreas(brief, plan.lattice()).get(0);
         assertThat(longest).isLessThan(area / 0.102).isGreaterThan(area / 0.102 - 0.7);
         assertThat(metres(fits.shortest())).isCloseTo(area / (0.170 * 1.02), within(1e-6));
         assertThat(messages(plan)).anyMatch(m -> m.startsWith("least spacing: No closer spacing was found"));
+    }
+
+    @Test
+    void anExcessIsNeverRoundedUpNorToNothing() {
+        assertThat(Options.atLeast(1.239)).isEqualTo("at least 1.23 m");
+        assertThat(Options.atLeast(0.0079)).isEqualTo("at least 7 mm");
+        assertThat(Options.atLeast(0.0004)).isEqualTo("a fraction of a millimetre at least");
     }
 
     @Test
