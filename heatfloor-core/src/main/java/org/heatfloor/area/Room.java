@@ -8,8 +8,10 @@ import javax.measure.quantity.Length;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Units;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.DistanceOp;
 
 /** A room's floor: the inside faces of the walls, with columns as inner rings. Coordinates are metres in a local frame. */
 public final class Room {
@@ -19,6 +21,8 @@ public final class Room {
 
     /** A place this near to a wall is on it; the trade measures with a tape. */
     private static final double NEAR_WALL_METRES = 0.025;
+
+    private static final double SAME_PLACE_METRES = 1e-9;
 
     private final Polygon polygon;
 
@@ -84,6 +88,24 @@ public final class Room {
                         + " mm outside the room was given; a place in the room or touching it is expected");
             }
         }
+    }
+
+    /**
+     * The place on a wall that is meant by one measured near it.
+     *
+     * @param what the place's name, for the message
+     * @param place the place
+     * @param unit the unit of its coordinates
+     * @return the nearest place on a wall, in metres; the place itself where it lies more than 25 mm from every wall
+     * @throws IllegalArgumentException if the place is empty, is not finite or lies farther than 1 km from the origin
+     */
+    public Point onWall(String what, Point place, Unit<Length> unit) {
+        Point taken = Geometries.taken(what, place, unit);
+        Coordinate near = DistanceOp.nearestPoints(polygon.getBoundary(), taken)[0];
+        double away = near.distance(taken.getCoordinate());
+        return away <= SAME_PLACE_METRES || away > NEAR_WALL_METRES
+                ? taken
+                : polygon.getFactory().createPoint(near);
     }
 
     /**

@@ -155,15 +155,12 @@ final class Options {
         return QuantityText.number(metres, 2) + " m";
     }
 
-    /** A length that is proved to be missing or too much: never rounded up, and never to nothing. */
+    /** A length proved to be too much; a small one is told in millimetres, never as nothing. */
     static String atLeast(double metres) {
         if (metres < 0.001) {
             return "a fraction of a millimetre at least";
         }
-        return "at least "
-                + (metres < 0.01
-                        ? millimetres(Math.floor(metres * 1000 + 1e-9) / 1000)
-                        : metres(Math.floor(metres * 100 + 1e-9) / 100));
+        return "at least " + (metres < 0.01 ? millimetres(metres) : metres(metres));
     }
 
     static String millimetres(double metres) {

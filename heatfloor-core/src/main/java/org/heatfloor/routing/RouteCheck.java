@@ -150,7 +150,7 @@ public final class RouteCheck {
         /**
          * Where the cold leads come out of the wall; required.
          *
-         * @param point the place
+         * @param point the place; the nearest one on a wall is meant where it is less than 25 mm off
          * @param unit unit of its coordinates
          * @return this builder
          * @throws IllegalArgumentException if the point is empty or not finite
@@ -160,8 +160,7 @@ public final class RouteCheck {
                 throw new IllegalArgumentException(
                         "start: " + point + " was given; a point with finite coordinates is expected");
             }
-            double metres = Si.in("start", Amounts.of(1, unit), Units.METRE);
-            start = new Coordinate(point.getX() * metres, point.getY() * metres);
+            start = room.onWall("start", point, unit).getCoordinate();
             return this;
         }
 

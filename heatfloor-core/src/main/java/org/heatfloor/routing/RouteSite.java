@@ -54,7 +54,7 @@ public final class RouteSite {
         this.wallClearanceMetres = Si.in("wall clearance", wallClearance.with(lattice.pitch()), Units.METRE);
         this.minSpacing = Si.within("least spacing", minSpacing, Units.METRE, pitch * (1 - 1e-9), 100 * pitch);
         this.bendRadius = Si.notNegative("least bend radius", minBendRadius, Units.METRE);
-        this.start = start.getCoordinate().copy();
+        this.start = room.onWall("start", start, Units.METRE).getCoordinate().copy();
         this.riser = Si.notNegative("riser", riser, Units.METRE);
         this.jointLength = Si.notNegative("joint length", jointLength, Units.METRE);
         this.grid = ChannelGrid.of(lattice, room, wallClearance, this.keepOuts);
@@ -69,7 +69,7 @@ public final class RouteSite {
      * @param lattice the studs as laid
      * @param minSpacing least spacing of runs, centre line to centre line; at least one stud pitch
      * @param minBendRadius least radius of a bend of the centre line
-     * @param start where the cold lead leaves the wall, in metres
+     * @param start where the cold lead leaves the wall, in metres; the nearest place on a wall where it is less than 25 mm off
      * @param riser cold lead used up inside the wall
      * @param jointLength length of the joint between cold lead and heating part, which lies straight
      * @return the site

@@ -311,6 +311,11 @@ class HeatableAreaTest {
                 .hasMessageContaining("start: POINT (2 1) was given, 1000 mm from the nearest wall");
         assertThatThrownBy(() -> ROOM.requireOnWall("start", (Point) wkt("POINT (0.5 0)"), Units.METRE, List.of(bath)))
                 .hasMessageContaining("inside the keep-out 'bath'");
+        Point off = ROOM.onWall("start", (Point) wkt("POINT (2000 -20)"), Units.MILLIMETRE);
+        assertThat(off.getX()).isEqualTo(2);
+        assertThat(off.getY()).isZero();
+        Point away = ROOM.onWall("start", (Point) wkt("POINT (2000 100)"), Units.MILLIMETRE);
+        assertThat(away.getY()).isEqualTo(0.1);
         assertThat(ROOM.requireOnWall("start", (Point) wkt("POINT (2000 0)"), Units.MILLIMETRE, List.of(bath))
                         .getX())
                 .isEqualTo(2);

