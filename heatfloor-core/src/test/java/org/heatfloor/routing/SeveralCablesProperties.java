@@ -68,8 +68,8 @@ class SeveralCablesProperties {
         SharedOutcome outcome = site.router().routeSeveral(0, cables, Effort.QUICK, 7);
 
         if (!(outcome instanceof SharedOutcome.Laid laid)) {
-            // Not found proves nothing; how often it may be said is held on sites of its own below.
-            assertThat(outcome).isInstanceOf(SharedOutcome.NotFound.class);
+            // These prove nothing; how often they may be said is held on sites of its own below.
+            assertThat(outcome).isInstanceOfAny(SharedOutcome.NotFound.class, SharedOutcome.NotReached.class);
             return;
         }
         assertThat(site.check(laid.routes()).findings()).noneMatch(f -> f.isError());
