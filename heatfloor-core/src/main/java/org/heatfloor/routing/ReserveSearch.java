@@ -106,7 +106,9 @@ final class ReserveSearch {
                 int x = (int) Math.rint(frame.columnOf(c));
                 int y = (int) Math.rint(frame.rowOf(c));
                 int v = y * lattice.width + x;
-                if (n > 0 && out[n - 1] == v) {
+                // A place half-way between two junctions may be rounded to either; a route never goes back.
+                boolean back = n > 1 && out[n - 2] == v;
+                if (back || (n > 0 && out[n - 1] == v)) {
                     continue;
                 }
                 int before = n > 0 ? out[n - 1] : v;

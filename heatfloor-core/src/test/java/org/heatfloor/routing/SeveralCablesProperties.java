@@ -207,6 +207,12 @@ class SeveralCablesProperties {
         }
     }
 
+    /** The bend's radius is half a pitch here, so that a bend begins half-way between two junctions. */
+    @Test
+    void aReserveIsFoundWhereABendBeginsHalfWayBetweenJunctions() {
+        aRouteWithReserveIsExactPassesTheCheckAndItsReserveIsRoom(new TestSite(4200, 3600, 28, 3, 0, 0), 0.818);
+    }
+
     @Property(tries = 10, shrinking = ShrinkingMode.OFF)
     void aZoneHasACableOfItsOwnAsCloseAsWanted(
             @ForAll @IntRange(min = 2600, max = 3600) int width,
