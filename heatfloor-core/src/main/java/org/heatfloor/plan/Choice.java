@@ -72,7 +72,7 @@ final class Choice {
         }
         refused.put(
                 set,
-                "laid, it gives the room " + QuantityText.number(output.orElseThrow(), 0)
+                "laid, it gives the room " + QuantityText.apart(output.orElseThrow(), heatLossWatts.orElseThrow(), 0)
                         + " W, less than the heat loss of " + QuantityText.number(heatLossWatts.orElseThrow(), 0)
                         + " W");
         return true;

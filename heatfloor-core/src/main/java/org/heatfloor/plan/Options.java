@@ -127,8 +127,9 @@ final class Options {
         }
         return available >= needed.orElseThrow()
                 ? Optional.empty()
-                : Optional.of("its cold lead leaves " + metres(available) + " for the floor after the riser and "
-                        + metres(needed.orElseThrow()) + " are needed; move the start, or take a longer cold lead");
+                : Optional.of("its cold lead leaves " + QuantityText.apart(available, needed.orElseThrow(), 2)
+                        + " m for the floor after the riser and " + metres(needed.orElseThrow())
+                        + " are needed; move the start, or take a longer cold lead");
     }
 
     private Option option(HeatingCable cable, double length, double spacing, Option.Verdict verdict, String reason) {

@@ -148,8 +148,8 @@ record Reasons(
         }
         double output = Combinations.output(instead);
         if (!longer && output < heatLossWatts.orElse(0)) {
-            return "it would give the room about " + QuantityText.number(output, 0) + " W, less than the heat loss of "
-                    + QuantityText.number(heatLossWatts.orElse(0), 0) + " W";
+            return "it would give the room about " + QuantityText.apart(output, heatLossWatts.orElse(0), 0)
+                    + " W, less than the heat loss of " + QuantityText.number(heatLossWatts.orElse(0), 0) + " W";
         }
         if (longer && covering) {
             return "its runs would lie " + Options.millimetres(other.spacingMetres())

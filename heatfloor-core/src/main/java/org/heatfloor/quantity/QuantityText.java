@@ -20,6 +20,7 @@ import javax.measure.Unit;
 public final class QuantityText {
 
     private static final int MAX_LENGTH = 64;
+    private static final int MOST_DECIMALS = 9;
     private static final String AMOUNT =
             "(-?(?:\\d{1,12}\\.\\d{1,12}|\\d{1,12} \\d{1,6}/\\d{1,6}|\\d{1,6}/\\d{1,6}|\\d{1,12}))";
     private static final Pattern SINGLE = Pattern.compile(AMOUNT + " (\\S+)");
@@ -78,6 +79,26 @@ public final class QuantityText {
     }
 
     /**
+     * Writes a number that misses another, with as many decimals as tell the two apart: 33.04, and not 33.0, beside a limit
+     * of 33.0.
+     *
+     * @param value the number
+     * @param other the one it misses
+     * @param decimals how many decimals at least, 0 to 9
+     * @return the text; with nine decimals where even these do not tell them apart
+     * @throws IllegalArgumentException if decimals is out of range
+     */
+    public static String apart(double value, double other, int decimals) {
+        if (decimals < 0 || decimals > MOST_DECIMALS) {
+            throw new IllegalArgumentException("decimals: " + decimals + " was given; 0 to 9 is expected");
+        }
+        String pattern = "%." + decimals + "f";
+        String text = String.format(Locale.ROOT, pattern, value);
+        boolean same = Double.parseDouble(text) == Double.parseDouble(String.format(Locale.ROOT, pattern, other));
+        return same && decimals < MOST_DECIMALS ? apart(value, other, decimals + 1) : text;
+    }
+
+    /**
      * Writes a number with at most so many decimals, trailing zeros dropped, with a point in every locale.
      *
      * @param value the number
@@ -86,7 +107,7 @@ public final class QuantityText {
      * @throws IllegalArgumentException if decimals is out of range
      */
     public static String number(double value, int decimals) {
-        if (decimals < 0 || decimals > 9) {
+        if (decimals < 0 || decimals > MOST_DECIMALS) {
             throw new IllegalArgumentException("decimals: " + decimals + " was given; 0 to 9 is expected");
         }
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);

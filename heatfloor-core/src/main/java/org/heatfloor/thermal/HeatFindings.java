@@ -7,6 +7,7 @@ import javax.measure.quantity.Temperature;
 import org.heatfloor.finding.Finding;
 import org.heatfloor.finding.Severity;
 import org.heatfloor.finding.Source;
+import org.heatfloor.quantity.QuantityText;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.ThermalInsulance;
 import org.heatfloor.quantity.Units;
@@ -48,13 +49,13 @@ public final class HeatFindings {
         }
         String message = floorSensor
                 ? text(
-                        "Steady full power would bring the surface to %.1f °C, above %.1f °C: set the thermostat's floor"
+                        "Steady full power would bring the surface to %s °C, above %.1f °C: set the thermostat's floor"
                                 + " limit, and do not run the floor without its sensor.",
-                        max, most)
+                        QuantityText.apart(max, most, 1), most)
                 : text(
-                        "Steady full power brings the surface to %.1f °C, above %.1f °C, and no floor sensor limits it:"
+                        "Steady full power brings the surface to %s °C, above %.1f °C, and no floor sensor limits it:"
                                 + " fit a floor sensor or take less power a square metre.",
-                        max, most);
+                        QuantityText.apart(max, most, 1), most);
         return Finding.of(floorSensor ? Severity.WARNING : Severity.ERROR, subject, message, surfaceMax, limit, source);
     }
 
@@ -75,9 +76,9 @@ public final class HeatFindings {
                         "The layers under the cable insulate by %.2f m²·K/W; at least %.2f is asked for.",
                         resistance, least)
                 : text(
-                        "The layers under the cable insulate by %.2f m²·K/W, less than %.2f: heat is lost downwards; add"
+                        "The layers under the cable insulate by %s m²·K/W, less than %.2f: heat is lost downwards; add"
                                 + " an insulating board.",
-                        resistance, least);
+                        QuantityText.apart(resistance, least, 2), least);
         return Finding.of(
                 met ? Severity.NOTE : Severity.WARNING,
                 "build-up",
@@ -110,9 +111,9 @@ public final class HeatFindings {
         String message = covered
                 ? text("The floor gives the room %.0f W and covers its heat loss of %.0f W.", out, loss)
                 : text(
-                        "The floor gives the room %.0f W, %.0f %% of its heat loss of %.0f W: the room needs another"
+                        "The floor gives the room %s W, %s %% of its heat loss of %.0f W: the room needs another"
                                 + " heater for the rest.",
-                        out, 100 * out / loss, loss);
+                        QuantityText.apart(out, loss, 0), QuantityText.apart(100 * out / loss, 100, 0), loss);
         return Finding.of(
                 covered ? Severity.NOTE : Severity.WARNING,
                 "room heat",

@@ -34,6 +34,19 @@ class QuantityTextTest {
                 .isCloseTo(millimetres, within(1e-9));
     }
 
+    @ParameterizedTest(name = "{0} beside {1} is written {3}")
+    @CsvSource({
+        "33.6, 33, 1, 33.6",
+        "33.04, 33, 1, 33.04",
+        "33.0004, 33, 1, 33.0004",
+        "289.7, 290, 0, 289.7",
+        "-0.4, 0, 0, -0.4",
+        "33, 33, 1, 33.000000000"
+    })
+    void a_number_that_misses_another_is_told_apart(double value, double other, int decimals, String text) {
+        assertThat(QuantityText.apart(value, other, decimals)).isEqualTo(text);
+    }
+
     @Test
     void keeps_the_unit_written() {
         assertThat(QuantityText.write(QuantityText.read("21.5 °C", Units.KELVIN), 2))
