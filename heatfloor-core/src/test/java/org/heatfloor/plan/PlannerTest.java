@@ -20,6 +20,7 @@ import org.heatfloor.routing.Effort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.LineString;
 
 class PlannerTest {
@@ -134,6 +135,33 @@ class PlannerTest {
         assertThat(longest).isLessThan(area / 0.102).isGreaterThan(area / 0.102 - 0.7);
         assertThat(metres(fits.shortest())).isCloseTo(area / (0.170 * 1.02), within(1e-6));
         assertThat(messages(plan)).anyMatch(m -> m.startsWith("least spacing: No closer spacing was found"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-20, -0.5, 20})
+    void aStartMeasuredOffTheWallIsOnIt(double offMillimetres) {
+        CableRules rules = CableRules.of(
+                TradeLength.studs(3),
+                TradeLength.studs(5),
+                Amounts.millimetres(20),
+                2410 - offMillimetres,
+                1120,
+                Units.MILLIMETRE);
+        Plan plan = Planner.plan(
+                Schoolrooms.washroomCovered(Schoolrooms.fullClimate())
+                        .rules(rules)
+                        .catalogue(List.of(Schoolrooms.k(31.5)))
+                        .build(),
+                Effort.QUICK);
+        assertThat(plan.status()).isEqualTo(Status.COMPLETE);
+        assertThat(plan.cables()
+                        .get(0)
+                        .route()
+                        .coldLeads()
+                        .get(0)
+                        .getStartPoint()
+                        .getX())
+                .isEqualTo(2.41, within(1e-9));
     }
 
     @Test
