@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -23,14 +21,7 @@ class PriorityZonesProperties {
 
     @Provide
     Arbitrary<TestSite> sites() {
-        return Combinators.combine(
-                        Arbitraries.integers().between(1400, 2400),
-                        Arbitraries.integers().between(1400, 2400),
-                        Arbitraries.integers().between(25, 40),
-                        Arbitraries.of(3, 4),
-                        Arbitraries.integers().between(0, 3),
-                        Arbitraries.integers().between(0, 1000))
-                .as(TestSite::new);
+        return TestSite.between(1400, 2400, 1400, 2400, 25);
     }
 
     private static PriorityZone zone(TestSite site, double x, double y, double weight) {

@@ -9,10 +9,8 @@ import java.util.Arrays;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
-import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -37,14 +35,7 @@ class ReplannerProperties {
 
     @Provide
     Arbitrary<TestSite> sites() {
-        return Combinators.combine(
-                        Arbitraries.integers().between(1500, 2400),
-                        Arbitraries.integers().between(1500, 2200),
-                        Arbitraries.integers().between(28, 40),
-                        Arbitraries.of(3, 4),
-                        Arbitraries.integers().between(0, 3),
-                        Arbitraries.integers().between(0, 1000))
-                .as(TestSite::new);
+        return TestSite.between(1500, 2400, 1500, 2200, 28);
     }
 
     private static CableRoute plan(TestSite site, double share, boolean returns) {

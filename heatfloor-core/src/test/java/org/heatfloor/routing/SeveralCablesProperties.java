@@ -7,9 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
-import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -31,14 +29,7 @@ class SeveralCablesProperties {
 
     @Provide
     Arbitrary<TestSite> sites() {
-        return Combinators.combine(
-                        Arbitraries.integers().between(2400, 4200),
-                        Arbitraries.integers().between(1800, 3600),
-                        Arbitraries.integers().between(28, 40),
-                        Arbitraries.of(3, 4),
-                        Arbitraries.integers().between(0, 3),
-                        Arbitraries.integers().between(0, 1000))
-                .as(TestSite::new);
+        return TestSite.between(2400, 4200, 1800, 3600, 28);
     }
 
     static CableToLay cable(int number, double metres, boolean returns) {

@@ -3,6 +3,9 @@ package org.heatfloor.routing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import org.heatfloor.area.KeepOut;
 import org.heatfloor.area.KeepOutKind;
 import org.heatfloor.area.Room;
@@ -26,6 +29,18 @@ record TestSite(int width, int depth, int pitch, int spacing, int keepOuts, int 
 
     TestSite(int width, int depth, int pitch, int spacing, int keepOuts, int seed) {
         this(width, depth, pitch, spacing, keepOuts, seed, 0, false);
+    }
+
+    /** Sites of widths and depths in millimetres, with studs from the least pitch to 40 mm. */
+    static Arbitrary<TestSite> between(int leastWidth, int mostWidth, int leastDepth, int mostDepth, int leastPitch) {
+        return Combinators.combine(
+                        Arbitraries.integers().between(leastWidth, mostWidth),
+                        Arbitraries.integers().between(leastDepth, mostDepth),
+                        Arbitraries.integers().between(leastPitch, 40),
+                        Arbitraries.of(3, 4),
+                        Arbitraries.integers().between(0, 3),
+                        Arbitraries.integers().between(0, 1000))
+                .as(TestSite::new);
     }
 
     TestSite withoutKeepOuts() {
