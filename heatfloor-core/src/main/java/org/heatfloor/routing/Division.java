@@ -165,6 +165,9 @@ final class Division {
 
     /** Area of the union of squares, reckoned on the piece's own rows and columns alone. */
     private static double area(Lattice piece, double side) {
+        if (piece.nodes() == 0) {
+            return 0;
+        }
         int width = piece.lastColumn() - piece.firstColumn() + 1;
         int height = piece.lastRow() - piece.firstRow() + 1;
         boolean[] free = new boolean[width * height];

@@ -195,6 +195,10 @@ final class Sharing {
     }
 
     private Optional<Laying> laying(Division division, Tracks tracks) {
+        // The tracks may take a narrow piece whole.
+        if (Arrays.stream(division.areas()).anyMatch(area -> area == 0)) {
+            return Optional.empty();
+        }
         LeadWays ways = ways(joined(division.pieces()));
         List<Part> parts = new ArrayList<>();
         for (int i = 0; i < cables.size(); i++) {

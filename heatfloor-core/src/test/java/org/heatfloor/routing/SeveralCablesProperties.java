@@ -70,6 +70,12 @@ class SeveralCablesProperties {
         }
     }
 
+    /** Here a piece of the floor is so narrow that the leads of the others take all of it. */
+    @Test
+    void aPieceThatTheLeadsTakeWholeIsNoPlaceForACable() {
+        cablesTogetherAreExactAndPassTheIndependentCheck(new TestSite(2408, 1820, 28, 4, 3, 9), 3, 0.602, 1.8, true);
+    }
+
     @Test
     void nearlyAllCablesTogetherAreFoundAPlace() {
         int laid = 0;
