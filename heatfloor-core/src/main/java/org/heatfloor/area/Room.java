@@ -105,7 +105,7 @@ public final class Room {
         double away = near.distance(taken.getCoordinate());
         return away <= SAME_PLACE_METRES || away > NEAR_WALL_METRES
                 ? taken
-                : polygon.getFactory().createPoint(near);
+                : polygon.getFactory().createPoint(near.copy());
     }
 
     /**

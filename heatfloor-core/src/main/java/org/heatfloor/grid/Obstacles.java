@@ -110,15 +110,20 @@ final class Obstacles {
         return roomRings.clone();
     }
 
-    /** Where lines across an axis graze a corner's or a disc's clearance, on either side; walls first. */
+    /** Where lines across an axis graze the clearance of a disc or a corner, on either side; the walls' corners last. */
     double[] edges(int axis) {
-        DoubleStream corners = chains.stream().flatMapToDouble(chain -> IntStream.range(0, chain.places.length / 2)
-                .mapToDouble(i -> chain.places[2 * i + axis])
-                .flatMap(at -> DoubleStream.of(at - chain.radiusMetres, at + chain.radiusMetres)));
-        DoubleStream round = discs.stream()
-                .flatMapToDouble(disc -> DoubleStream.of(-disc.radiusMetres(), disc.radiusMetres())
-                        .map(radius -> (axis == 0 ? disc.u() : disc.v()) + radius));
-        return DoubleStream.concat(corners, round).toArray();
+        DoubleStream round =
+                discs.stream().flatMapToDouble(disc -> beside(axis == 0 ? disc.u() : disc.v(), disc.radiusMetres()));
+        DoubleStream corners = IntStream.range(0, chains.size())
+                .mapToObj(n -> chains.get(chains.size() - 1 - n))
+                .flatMapToDouble(chain -> IntStream.range(0, chain.places.length / 2)
+                        .mapToDouble(i -> chain.places[2 * i + axis])
+                        .flatMap(at -> beside(at, chain.radiusMetres)));
+        return DoubleStream.concat(round, corners).toArray();
+    }
+
+    private static DoubleStream beside(double at, double distance) {
+        return DoubleStream.of(at - distance, at + distance);
     }
 
     /** How many corners the walls and keep-outs have. */

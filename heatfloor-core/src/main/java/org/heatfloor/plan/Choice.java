@@ -70,11 +70,10 @@ final class Choice {
         if (heatLossWatts.isEmpty() || output.isEmpty() || output.orElseThrow() >= heatLossWatts.orElseThrow()) {
             return false;
         }
+        List<String> watts = QuantityText.apart(output.orElseThrow(), heatLossWatts.orElseThrow(), 0);
         refused.put(
                 set,
-                "laid, it gives the room " + QuantityText.apart(output.orElseThrow(), heatLossWatts.orElseThrow(), 0)
-                        + " W, less than the heat loss of " + QuantityText.number(heatLossWatts.orElseThrow(), 0)
-                        + " W");
+                "laid, it gives the room " + watts.get(0) + " W, less than the heat loss of " + watts.get(1) + " W");
         return true;
     }
 

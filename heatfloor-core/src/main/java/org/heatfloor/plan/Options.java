@@ -125,11 +125,12 @@ final class Options {
                     "from this start no cold lead finds a way to the floor: keep-outs stand in the way, or the"
                             + " clearance from the wall is less than half the least spacing, so that a lead has no strip to lie in");
         }
-        return available >= needed.orElseThrow()
-                ? Optional.empty()
-                : Optional.of("its cold lead leaves " + QuantityText.apart(available, needed.orElseThrow(), 2)
-                        + " m for the floor after the riser and " + metres(needed.orElseThrow())
-                        + " are needed; move the start, or take a longer cold lead");
+        if (available >= needed.orElseThrow()) {
+            return Optional.empty();
+        }
+        List<String> metres = QuantityText.apart(available, needed.orElseThrow(), 2);
+        return Optional.of("its cold lead leaves " + metres.get(0) + " m for the floor after the riser and "
+                + metres.get(1) + " m are needed; move the start, or take a longer cold lead");
     }
 
     private Option option(HeatingCable cable, double length, double spacing, Option.Verdict verdict, String reason) {
@@ -156,12 +157,12 @@ final class Options {
         return QuantityText.number(metres, 2) + " m";
     }
 
-    /** A length proved to be too much; a small one is told in millimetres, never as nothing. */
+    /** A length proved to be too much; a small one is told in whole millimetres of it, never as nothing. */
     static String atLeast(double metres) {
         if (metres < 0.001) {
             return "a fraction of a millimetre at least";
         }
-        return "at least " + (metres < 0.01 ? millimetres(metres) : metres(metres));
+        return "at least " + (metres < 0.1 ? millimetres(Math.floor(metres * 1000 + 1e-9) / 1000) : metres(metres));
     }
 
     static String millimetres(double metres) {

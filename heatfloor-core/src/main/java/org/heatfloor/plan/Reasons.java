@@ -148,8 +148,9 @@ record Reasons(
         }
         double output = Combinations.output(instead);
         if (!longer && output < heatLossWatts.orElse(0)) {
-            return "it would give the room about " + QuantityText.apart(output, heatLossWatts.orElse(0), 0)
-                    + " W, less than the heat loss of " + QuantityText.number(heatLossWatts.orElse(0), 0) + " W";
+            List<String> watts = QuantityText.apart(output, heatLossWatts.orElse(0), 0);
+            return "it would give the room about " + watts.get(0) + " W, less than the heat loss of " + watts.get(1)
+                    + " W";
         }
         if (longer && covering) {
             return "its runs would lie " + Options.millimetres(other.spacingMetres())

@@ -2,6 +2,7 @@ package org.heatfloor.quantity;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -79,23 +80,26 @@ public final class QuantityText {
     }
 
     /**
-     * Writes a number that misses another, with as many decimals as tell the two apart: 33.04, and not 33.0, beside a limit
-     * of 33.0.
+     * Writes two numbers with as many decimals as tell them apart: 33.04 and 33.00, and not twice 33.0.
      *
-     * @param value the number
-     * @param other the one it misses
+     * @param value a number
+     * @param other another one
      * @param decimals how many decimals at least, 0 to 9
-     * @return the text; with nine decimals where even these do not tell them apart
+     * @return the two texts; with nine decimals where even these do not tell them apart
      * @throws IllegalArgumentException if decimals is out of range
      */
-    public static String apart(double value, double other, int decimals) {
+    public static List<String> apart(double value, double other, int decimals) {
         if (decimals < 0 || decimals > MOST_DECIMALS) {
             throw new IllegalArgumentException("decimals: " + decimals + " was given; 0 to 9 is expected");
         }
-        String pattern = "%." + decimals + "f";
-        String text = String.format(Locale.ROOT, pattern, value);
-        boolean same = Double.parseDouble(text) == Double.parseDouble(String.format(Locale.ROOT, pattern, other));
-        return same && decimals < MOST_DECIMALS ? apart(value, other, decimals + 1) : text;
+        List<String> texts = List.of(fixed(value, decimals), fixed(other, decimals));
+        boolean same = texts.get(0).equals(texts.get(1));
+        return same && decimals < MOST_DECIMALS ? apart(value, other, decimals + 1) : texts;
+    }
+
+    private static String fixed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
     }
 
     /**

@@ -24,6 +24,9 @@ final class LeadInspection {
     /** Ends drawn this close are one place. */
     private static final double SAME_PLACE_METRES = 0.0001;
 
+    /** A lead that begins no farther from the start may begin where the start was measured. */
+    private static final double NEAR_START_METRES = 0.05;
+
     private static final double ROUNDING = DrawnClearance.ROUNDING_METRES;
 
     private final RouteCheck check;
@@ -71,8 +74,23 @@ final class LeadInspection {
         return available - lead.length();
     }
 
-    private void place(DrawnLine lead, LineString geometry) {
-        double off = lead.point(0).distance(check.start);
+    /** The lead from the wall on, where it begins at a place measured a little off it. */
+    private LineString fromTheWall(LineString lead) {
+        Coordinate first = lead.getCoordinateN(0);
+        double off = first.distance(check.start);
+        if (off <= SAME_PLACE_METRES || off > NEAR_START_METRES) {
+            return lead;
+        }
+        Coordinate[] points = lead.getCoordinates();
+        points[0] = check.room
+                .onWall("cold lead", lead.getFactory().createPoint(first), Units.METRE)
+                .getCoordinate();
+        return lead.getFactory().createLineString(points);
+    }
+
+    private void place(DrawnLine lead, LineString drawn) {
+        LineString geometry = fromTheWall(drawn);
+        double off = geometry.getCoordinateN(0).distance(check.start);
         if (!(off <= SAME_PLACE_METRES)) {
             findings.error(CheckFindings.LEAD_PLACE, "a cold lead does not begin at the start", lead.point(0), off, 0);
         }

@@ -150,10 +150,10 @@ public final class RouteCheck {
         /**
          * Where the cold leads come out of the wall; required.
          *
-         * @param point the place; the nearest one on a wall is meant where it is less than 25 mm off
+         * @param point the place; the nearest one on a wall is meant where it is at most 25 mm off
          * @param unit unit of its coordinates
          * @return this builder
-         * @throws IllegalArgumentException if the point is empty or not finite
+         * @throws IllegalArgumentException if the point is empty, not finite or farther than 1 km from the origin
          */
         public Builder start(Point point, Unit<Length> unit) {
             if (point.isEmpty() || !Double.isFinite(point.getX()) || !Double.isFinite(point.getY())) {

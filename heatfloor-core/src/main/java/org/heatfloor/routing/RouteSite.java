@@ -69,7 +69,7 @@ public final class RouteSite {
      * @param lattice the studs as laid
      * @param minSpacing least spacing of runs, centre line to centre line; at least one stud pitch
      * @param minBendRadius least radius of a bend of the centre line
-     * @param start where the cold lead leaves the wall, in metres; the nearest place on a wall where it is less than 25 mm off
+     * @param start where the cold lead leaves the wall, in metres; the nearest place on a wall where it is at most 25 mm off
      * @param riser cold lead used up inside the wall
      * @param jointLength length of the joint between cold lead and heating part, which lies straight
      * @return the site

@@ -77,7 +77,8 @@ final class Track {
             }
             snapped.add(new Place(x, y));
         }
-        return of(floor, snapped, backwards(frame, leads));
+        // A lead measured with a tape may lean too much to be followed; the heating part is read without it.
+        return of(floor, snapped, backwards(frame, leads)).or(() -> of(floor, snapped, List.of()));
     }
 
     /** The first cold lead up to where it comes into the channels; from there on it is part of the track. */

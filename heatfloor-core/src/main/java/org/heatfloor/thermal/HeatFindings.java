@@ -1,5 +1,6 @@
 package org.heatfloor.thermal;
 
+import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Power;
@@ -47,15 +48,16 @@ public final class HeatFindings {
                     limit,
                     source);
         }
+        List<String> apart = QuantityText.apart(max, most, 1);
         String message = floorSensor
                 ? text(
-                        "Steady full power would bring the surface to %s °C, above %.1f °C: set the thermostat's floor"
+                        "Steady full power would bring the surface to %s °C, above %s °C: set the thermostat's floor"
                                 + " limit, and do not run the floor without its sensor.",
-                        QuantityText.apart(max, most, 1), most)
+                        apart.get(0), apart.get(1))
                 : text(
-                        "Steady full power brings the surface to %s °C, above %.1f °C, and no floor sensor limits it:"
+                        "Steady full power brings the surface to %s °C, above %s °C, and no floor sensor limits it:"
                                 + " fit a floor sensor or take less power a square metre.",
-                        QuantityText.apart(max, most, 1), most);
+                        apart.get(0), apart.get(1));
         return Finding.of(floorSensor ? Severity.WARNING : Severity.ERROR, subject, message, surfaceMax, limit, source);
     }
 
@@ -71,14 +73,15 @@ public final class HeatFindings {
         double resistance = Si.in("resistance", found, Units.SQUARE_METRE_KELVIN_PER_WATT);
         double least = Si.in("least", beneath.leastInsulation(), Units.SQUARE_METRE_KELVIN_PER_WATT);
         boolean met = resistance >= least;
+        List<String> apart = QuantityText.apart(resistance, least, 2);
         String message = met
                 ? text(
                         "The layers under the cable insulate by %.2f m²·K/W; at least %.2f is asked for.",
                         resistance, least)
                 : text(
-                        "The layers under the cable insulate by %s m²·K/W, less than %.2f: heat is lost downwards; add"
+                        "The layers under the cable insulate by %s m²·K/W, less than %s: heat is lost downwards; add"
                                 + " an insulating board.",
-                        QuantityText.apart(resistance, least, 2), least);
+                        apart.get(0), apart.get(1));
         return Finding.of(
                 met ? Severity.NOTE : Severity.WARNING,
                 "build-up",
@@ -108,12 +111,15 @@ public final class HeatFindings {
                     heatLoss,
                     Source.brief("climate heatLoss"));
         }
+        List<String> apart = QuantityText.apart(out, loss, 0);
         String message = covered
                 ? text("The floor gives the room %.0f W and covers its heat loss of %.0f W.", out, loss)
                 : text(
-                        "The floor gives the room %s W, %s %% of its heat loss of %.0f W: the room needs another"
+                        "The floor gives the room %s W, %s %% of its heat loss of %s W: the room needs another"
                                 + " heater for the rest.",
-                        QuantityText.apart(out, loss, 0), QuantityText.apart(100 * out / loss, 100, 0), loss);
+                        apart.get(0),
+                        QuantityText.apart(100 * out / loss, 100, 0).get(0),
+                        apart.get(1));
         return Finding.of(
                 covered ? Severity.NOTE : Severity.WARNING,
                 "room heat",

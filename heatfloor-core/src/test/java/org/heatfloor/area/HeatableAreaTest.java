@@ -314,6 +314,8 @@ class HeatableAreaTest {
         Point off = ROOM.onWall("start", (Point) wkt("POINT (2000 -20)"), Units.MILLIMETRE);
         assertThat(off.getX()).isEqualTo(2);
         assertThat(off.getY()).isZero();
+        ROOM.onWall("start", (Point) wkt("POINT (-1 -1)"), Units.MILLIMETRE).getCoordinate().x = 7;
+        assertThat(ROOM.polygon().isValid()).isTrue();
         Point away = ROOM.onWall("start", (Point) wkt("POINT (2000 100)"), Units.MILLIMETRE);
         assertThat(away.getY()).isEqualTo(0.1);
         assertThat(ROOM.requireOnWall("start", (Point) wkt("POINT (2000 0)"), Units.MILLIMETRE, List.of(bath))

@@ -167,7 +167,7 @@ class PlannerTest {
     @Test
     void aSmallExcessIsNotToldAsNothing() {
         assertThat(Options.atLeast(1.239)).isEqualTo("at least 1.24 m");
-        assertThat(Options.atLeast(0.0074)).isEqualTo("at least 7 mm");
+        assertThat(Options.atLeast(0.0779)).isEqualTo("at least 77 mm");
         assertThat(Options.atLeast(0.0004)).isEqualTo("a fraction of a millimetre at least");
     }
 

@@ -34,17 +34,19 @@ class QuantityTextTest {
                 .isCloseTo(millimetres, within(1e-9));
     }
 
-    @ParameterizedTest(name = "{0} beside {1} is written {3}")
+    @ParameterizedTest(name = "{0} beside {1}")
     @CsvSource({
-        "33.6, 33, 1, 33.6",
-        "33.04, 33, 1, 33.04",
-        "33.0004, 33, 1, 33.0004",
-        "289.7, 290, 0, 289.7",
-        "-0.4, 0, 0, -0.4",
-        "33, 33, 1, 33.000000000"
+        "33.6, 33, 1, 33.6, 33.0",
+        "33.04, 33, 1, 33.04, 33.00",
+        "2000.2, 2000.4, 0, 2000.2, 2000.4",
+        "289.7, 290, 0, 289.7, 290.0",
+        "2.8, 2.804, 2, 2.800, 2.804",
+        "-0.4, 0, 0, -0.4, 0.0",
+        "-0.4, 1, 0, 0, 1",
+        "33, 33, 1, 33.000000000, 33.000000000"
     })
-    void a_number_that_misses_another_is_told_apart(double value, double other, int decimals, String text) {
-        assertThat(QuantityText.apart(value, other, decimals)).isEqualTo(text);
+    void two_numbers_are_told_apart(double value, double other, int decimals, String text, String otherText) {
+        assertThat(QuantityText.apart(value, other, decimals)).containsExactly(text, otherText);
     }
 
     @Test

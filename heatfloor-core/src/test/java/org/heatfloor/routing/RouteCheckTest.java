@@ -20,6 +20,7 @@ import org.heatfloor.quantity.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 
 class RouteCheckTest {
@@ -67,6 +68,19 @@ class RouteCheckTest {
         RouteCheckReport report = check().build().check(List.of(cable));
         assertThat(report.findings()).isEmpty();
         assertThat(report.cables().get(0).coldLeadLengths()).hasSize(2);
+    }
+
+    /** The start was measured 12 mm off the wall; a lead may be drawn from there or from the wall itself. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-12, 0, 12})
+    void acceptsALeadFromTheStartAsMeasured(double off) {
+        double[] corners = {136, 136, 1836, 136, 1836, 544, 136, 544};
+        RouteCheck check =
+                check().start(DrawnRoutes.point(off, 136), Units.MILLIMETRE).build();
+        for (double from : new double[] {off, 0}) {
+            LaidCable cable = cable("K", trueLength(20, corners), rounded(20, 7, corners), line(from, 136, 136, 136));
+            assertThat(check.check(List.of(cable)).findings()).isEmpty();
+        }
     }
 
     static LaidCable twoEnded() {

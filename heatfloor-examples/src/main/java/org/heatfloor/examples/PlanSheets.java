@@ -54,7 +54,7 @@ final class PlanSheets {
                         .map(d -> new PlanSheet.Opening(d.name(), d.at()))
                         .toList(),
                 Optional.of(lattice),
-                file.cable().start(),
+                file.room().onWall("start", file.cable().start(), Units.METRE),
                 runs);
     }
 
