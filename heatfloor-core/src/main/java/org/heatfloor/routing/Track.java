@@ -127,8 +127,12 @@ final class Track {
                     all.add(onward.get(i));
                 }
             }
-            // The joint lies straight, so that it is no corner; where it lies in a bend, what is left is oblique and
-            // refused.
+            // The joint lies straight, so that it is no corner.
+            Place joint = corners.get(end == 0 ? 0 : corners.size() - 1);
+            Place next = corners.get(end == 0 ? 1 : corners.size() - 2);
+            if (onward.size() > 1 && !isBetween(onward.get(1), joint, next)) {
+                return Optional.empty();
+            }
             if (onward.size() > 1 && end == 0) {
                 all.remove(onward.size() - 1);
                 before = length;
@@ -138,6 +142,10 @@ final class Track {
             }
         }
         return strung(floor, all, before, after);
+    }
+
+    private static boolean isBetween(Place a, Place middle, Place b) {
+        return distance(a, middle) + distance(middle, b) - distance(a, b) <= DRAWN;
     }
 
     /** The beginning of a lead, from its joint backwards, as far as it lies on free junctions. */
@@ -192,8 +200,7 @@ final class Track {
             }
             int dx = (int) Math.rint((b.x - a.x) / length);
             int dy = (int) Math.rint((b.y - a.y) / length);
-            boolean oblique = Math.min(Math.abs(b.x - a.x), Math.abs(b.y - a.y)) > DRAWN;
-            if (oblique || Math.abs(dx) + Math.abs(dy) != 1) {
+            if (Math.abs(dx) + Math.abs(dy) != 1) {
                 return Optional.empty();
             }
             double from = dx != 0 ? a.x * dx : a.y * dy;
@@ -295,6 +302,7 @@ final class Track {
         List<Straight> out = new ArrayList<>();
         double turned = 0;
         double heading = Double.NaN;
+        double lastStep = 0;
         for (int i = 0; i + 1 < points.size(); i++) {
             Place a = points.get(i);
             Place b = points.get(i + 1);
@@ -304,8 +312,9 @@ final class Track {
             boolean east = Math.abs(dy) <= LEAN * length;
             boolean north = Math.abs(dx) <= LEAN * length;
             double now = Math.atan2(dy, dx);
+            double step = 0;
             if (!Double.isNaN(heading)) {
-                double step = Math.IEEEremainder(now - heading, 2 * Math.PI);
+                step = Math.IEEEremainder(now - heading, 2 * Math.PI);
                 turned += step;
                 if (Math.abs(step) > Math.PI / 2 + 0.05) {
                     out.add(Straight.BROKEN);
@@ -317,10 +326,16 @@ final class Track {
                     && !north
                     && Math.abs(Math.IEEEremainder(heading - quarter, 2 * Math.PI)) > LEAN
                     && Math.signum(Math.sin(heading - quarter)) != Math.signum(Math.sin(now - quarter));
+            // Where a bend goes over into one the other way, the chords before and after lean alike.
+            boolean inflected = !east
+                    && !north
+                    && Math.abs(step) < 0.3 * Math.abs(lastStep)
+                    && Math.abs(Math.sin(heading - quarter)) < CHORD;
+            lastStep = step;
             if (east || north) {
                 add(out, east, (int) Math.signum(east ? dx : dy), east ? (a.y + b.y) / 2 : (a.x + b.x) / 2, a, b);
                 turned = 0;
-            } else if (between && Math.abs(turned) > 1.2) {
+            } else if ((between || inflected) && Math.abs(turned) > 1.2) {
                 boolean e = Math.abs(Math.sin(quarter)) < 0.5;
                 add(out, e, (int) Math.rint(e ? Math.cos(quarter) : Math.sin(quarter)), e ? a.y : a.x, a, a);
                 turned = 0;

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.heatfloor.area.Room;
+import org.heatfloor.area.TradeLength;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
@@ -24,12 +26,41 @@ class ReplannerTest {
 
     private static final TestSite SITE = new TestSite(2000, 1800, 34, 3, 2, 300);
 
+    private static final RouteSite S_BEND = RouteSite.of(
+            Room.ofWkt(DrawnRoutes.ROOM, Units.MILLIMETRE),
+            TradeLength.of(Amounts.millimetres(60)),
+            List.of(),
+            DrawnRoutes.lattice(17, 17, 0),
+            Amounts.millimetres(68),
+            Amounts.millimetres(34),
+            DrawnRoutes.point(0, 0.136),
+            Amounts.metres(1.2),
+            Amounts.millimetres(100));
+
     private static CableRoute plan(double share, boolean returns) {
         return ((RouteOutcome.Laid) SITE.route(share * SITE.capacity(), returns)).route();
     }
 
     private static double metres(Quantity<Length> length) {
         return Si.in("length", length, Units.METRE);
+    }
+
+    /** Two bends of a pitch's radius, two pitches apart: between them the cable is straight on no length at all. */
+    @Test
+    void aBendThatGoesOverIntoOneTheOtherWayIsReadToItsLength() {
+        double[] corners = {136, 136, 1020, 136, 1020, 204, 1836, 204};
+        double length = DrawnRoutes.trueLength(34, corners);
+        CableToLay cable = new CableToLay("K", 2, Amounts.metres(length), Amounts.millimetres(5), Amounts.metres(3));
+        LineString heating = DrawnRoutes.rounded(34, 15, corners);
+
+        LineString lead = DrawnRoutes.line(0, 136, 136, 136);
+        LineString leaning = DrawnRoutes.line(0, 140, 60, 131, 136, 136);
+        LaidPart drawn = LaidPart.upToRow(cable, heating, List.of(lead), Integer.MAX_VALUE);
+        LaidPart measured = LaidPart.measured(cable, DrawnRoutes.line(corners), lead);
+        LaidPart withATape = LaidPart.measured(cable, DrawnRoutes.line(corners), leaning);
+        for (LaidPart laid : List.of(drawn, measured, withATape)) {
+            assertThat(metres(laid.length(S_BEND))).isEqualTo(length, within(1e-6));
+        }
     }
 
     /** Corner points of a drawn line, with the arcs taken away. */
