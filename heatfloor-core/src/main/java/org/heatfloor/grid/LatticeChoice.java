@@ -49,7 +49,7 @@ public final class LatticeChoice {
     /** A lattice off the walls must have more channels by this share. */
     static final double WORTH_LEAVING_THE_WALLS = 0.001;
 
-    /** Junctions, and corners of obstacles for each line of them, looked at in all; 100 m² at a pitch of 34 mm take a fifth. */
+    /** Junctions, and corners of obstacles for each line of them, looked at in all; 100 m² at a pitch of 34 mm take a quarter. */
     private static final long MOST_WORK = 200_000_000;
 
     /** Walls whose directions differ by less belong together. */

@@ -24,7 +24,7 @@ final class LeadInspection {
     /** Ends drawn this close are one place. */
     private static final double SAME_PLACE_METRES = 0.0001;
 
-    /** A lead that begins no farther from the start may begin where the start was measured. */
+    /** A start is moved at most 25 mm onto the wall; a lead that begins twice as far from it begins elsewhere. */
     private static final double NEAR_START_METRES = 0.05;
 
     private static final double ROUNDING = DrawnClearance.ROUNDING_METRES;

@@ -17,6 +17,8 @@ import org.heatfloor.area.TradeLength;
 import org.heatfloor.quantity.Amounts;
 import org.heatfloor.quantity.Si;
 import org.heatfloor.quantity.Units;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -46,6 +48,13 @@ class LatticeChoiceProperties {
 
         int channels = ChannelGrid.of(chosen, room, WALL, keepOuts).freeChannels();
         assertThat(channels).isGreaterThanOrEqualTo((int) (0.99 * best(room, keepOuts, chosen)) - 4);
+    }
+
+    /** Walls a hundredth of a degree from parallel, between which a row more fits in a window narrower than a fine step. */
+    @ParameterizedTest
+    @ValueSource(longs = {-7845, -7777, -7776})
+    void walls_nearly_parallel_lose_no_row(long seed) {
+        no_phase_of_a_sweep_has_a_hundredth_more_channels(RandomRooms.Shape.NEAR_DEGENERATE, seed);
     }
 
     private static int best(Room room, List<KeepOut> keepOuts, StudLattice chosen) {
